@@ -1,0 +1,207 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.silverwake.model.input.Settings;
+
+/**
+ * Everything one run is told, checked for form, in SI units (m, s, kg, K stays degC only in temperature). Every list
+ * "by state" has one entry per flow state, in their order. Both doors (text and, later, workbook) end here.
+ */
+public record ScenarioInput(
+        Path folder,
+        Project project,
+        Rivers rivers,
+        List<FlowState> states,
+        Discharge discharge,
+        Channel channel,
+        Solids solids,
+        Background background,
+        Settings settings,
+        List<Site> sites,
+        List<Place> places,
+        List<Gauge> gauges,
+        List<Abstraction> abstractions,
+        Guidelines guidelines,
+        Outputs outputs,
+        List<SourceFile> sourceFiles,
+        List<String> warnings) {
+
+    /** Title, maker and date of the work; the date is written on maps in place of the clock's. */
+    public record Project(String title, String preparedBy, LocalDate date, String language) {}
+
+    /** A file that was read, relative to the scenario folder, for the record of the run. */
+    public record SourceFile(String role, Path file) {}
+
+    /** The river layer and how to read it. */
+    public record Rivers(
+            Path file,
+            Optional<String> layer,
+            Optional<String> crs,
+            Optional<String> filter,
+            Optional<String> idColumn,
+            Optional<String> nameColumn,
+            List<Column> columns,
+            Optional<Elevation> elevation,
+            double snapToleranceMeters,
+            List<Outlet> outlets,
+            List<String> orientBy) {}
+
+    /**
+     * One mapped column. {@code key} is one of drainage-area, local-area, slope, velocity, depth, width, split, kind,
+     * elevation-upper, elevation-lower, discharge, headwater-discharge, manning-n; per flow state the key is followed by a dot and
+     * the state's name (discharge.dry). A number is multiplied by {@code toSi}; text values are kept for kind alone.
+     */
+    public record Column(String key, String column, double toSi, List<String> missing) {}
+
+    /** Elevation raster; heights are multiplied by {@code toMeters}. */
+    public record Elevation(Path file, double toMeters) {}
+
+    /** A named outlet: a feature id, or a point in degrees. Its basin area [m2], if given. */
+    public record Outlet(Optional<String> feature, Optional<Position> position, OptionalDouble basinArea) {}
+
+    /** A point as the user gave it: x and y in degrees (longitude first) or, where {@code inLayerCrs}, in the layer's system. */
+    public record Position(double x, double y, boolean inLayerCrs) {}
+
+    /**
+     * A flow state. Share of the year [-], temperature [degC], suspended sediment [kg/m3] or a rating a Q^b (a in
+     * kg/m3 at 1 m3/s), filtered mercury of lateral inflow [kg/m3], dissolved organic carbon [kg/m3].
+     */
+    public record FlowState(
+            String name,
+            double share,
+            double temperature,
+            OptionalDouble suspendedSediment,
+            Optional<Rating> rating,
+            double lateralFilteredMercury,
+            OptionalDouble dissolvedOrganicCarbon,
+            boolean flood) {}
+
+    /** Suspended sediment a Q^b, a in kg/m3 at 1 m3/s, b [-]. */
+    public record Rating(double a, double b) {}
+
+    /** How discharge is found. Lists are by state and empty where the method does not use them. */
+    public record Discharge(
+            Method method,
+            List<Double> specificDischarge,
+            double areaExponent,
+            List<Double> headwaterDischarge,
+            List<Double> lateralPerLength) {
+        /** The four ways. specific [m/s], headwater [m3/s], lateral [m2/s]. */
+        public enum Method {
+            ATTRIBUTE,
+            SPECIFIC_DISCHARGE,
+            GAUGES,
+            HEADWATERS
+        }
+    }
+
+    /** How width and depth are found. */
+    public record Channel(Method method) {
+        /** The three ways; coefficients are settings. */
+        public enum Method {
+            HYDRAULIC_GEOMETRY,
+            MANNING,
+            ATTRIBUTE
+        }
+    }
+
+    /** Particle classes in their order. */
+    public record Solids(List<SolidsClass> classes) {}
+
+    /**
+     * A particle class. Diameter [m], density [kg/m3], settling law ferguson-church, stokes or measured (then
+     * settlingVelocity [m/s]), cohesive or sand, critical shear for deposition and erosion [Pa], log10 Kd of Hg(II)
+     * [L/kg], retention length [m], shares of background and tailings solids [-].
+     */
+    public record SolidsClass(
+            String name,
+            double diameter,
+            double density,
+            String law,
+            OptionalDouble settlingVelocity,
+            boolean cohesive,
+            double criticalShearDeposition,
+            double log10Kd,
+            OptionalDouble retentionLength,
+            double backgroundShare,
+            double tailingsShare) {}
+
+    /** Mercury that is there without the sites: content of river solids [kg/kg]. */
+    public record Background(double solidsContent) {}
+
+    /**
+     * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s],
+     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3].
+     */
+    public record Site(
+            String where,
+            String name,
+            String group,
+            Position position,
+            ReleasePath path,
+            Optional<List<Double>> mercury,
+            Optional<Tailings> tailings,
+            Optional<Effluent> effluent,
+            OptionalDouble exchangeableShare,
+            List<Double> classShares,
+            List<Double> water,
+            Outfall outfall,
+            Optional<String> riverName,
+            String note) {}
+
+    /** The path by which mercury leaves a site. */
+    public enum ReleasePath {
+        SLURRY,
+        LEACH_TANK,
+        SEEPAGE
+    }
+
+    /** Where in the cross-section an outfall enters. */
+    public enum Outfall {
+        BANK,
+        MID_CHANNEL
+    }
+
+    /** Dry tailings [kg/s] by state and their mercury content [kg/kg]. */
+    public record Tailings(List<Double> mass, double content) {}
+
+    /** Effluent [m3/s] by state and its mercury concentration [kg/m3]. */
+    public record Effluent(List<Double> flow, double concentration) {}
+
+    /** A receptor: village, intake, fishing ground ... with its uses and the people who depend on it. */
+    public record Place(String where, String name, List<PlaceUse> uses, int people, Position position, String note) {}
+
+    /** What a place is used for. */
+    public enum PlaceUse {
+        VILLAGE,
+        DRINKING_INTAKE,
+        RIVERSIDE_WELL,
+        FISHING,
+        IRRIGATION,
+        LIVESTOCK,
+        BATHING,
+        SCHOOL
+    }
+
+    /** A gauge and its discharge [m3/s] by state. */
+    public record Gauge(String where, String name, Position position, List<Double> discharge) {}
+
+    /** A declared abstraction [m3/s] by state. */
+    public record Abstraction(String where, String name, Position position, List<Double> discharge, String use) {}
+
+    /** Guideline values by id, by jurisdiction, and from a user's own table. */
+    public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {}
+
+    /** What is drawn by default: one medium for every flow state, and the profiles. */
+    public record Outputs(Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles) {}
+
+    /** A profile down the network from a feature or a place to the outlet, or to {@code to}. */
+    public record Profile(String name, String from, Optional<String> to) {}
+}

@@ -1,0 +1,29 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.input;
+
+/**
+ * One scalar that a scenario may set, with everything a reader must know of it. The list of all of them is
+ * {@link SettingList}.
+ *
+ * @param path stable dotted path, as in {@code mercury.log10-kd}
+ * @param unit the unit in which range and default are given here and on the reference page, as people write it
+ * @param toSi factor from that unit to SI (1 where the unit is SI or none) [-]
+ * @param low smallest accepted value, in the unit given
+ * @param fallback default, in the unit given; NaN-free: a setting without one is required where it acts
+ * @param hasDefault whether {@code fallback} may be used
+ * @param high largest accepted value, in the unit given
+ * @param source where the default comes from, with "(from memory)" or "(common practice, no source)" where so
+ * @param acts where it acts, in a few words
+ */
+public record Setting(
+        String path,
+        String unit,
+        double toSi,
+        double low,
+        double fallback,
+        boolean hasDefault,
+        double high,
+        String source,
+        String acts) {}

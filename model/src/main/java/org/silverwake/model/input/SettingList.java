@@ -1,0 +1,188 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.input;
+
+import java.util.List;
+
+/** All scalar settings, in the order of the reference page. The only place where a default is written. */
+public final class SettingList {
+    private static final String TRADE = "common practice, no source";
+
+    private static final List<Setting> ALL = List.of(
+            of("channel.width-coefficient", "m", 1, 0.5, 8.3, 50, TRADE, "width at 1 m3/s, downstream"),
+            of(
+                    "channel.width-exponent",
+                    "-",
+                    1,
+                    0,
+                    0.5,
+                    1,
+                    "Leopold & Maddock (1953), downstream b (from memory)",
+                    "width, downstream"),
+            of("channel.depth-coefficient", "m", 1, 0.02, 0.40, 5, TRADE, "depth at 1 m3/s, downstream"),
+            of(
+                    "channel.depth-exponent",
+                    "-",
+                    1,
+                    0,
+                    0.4,
+                    1,
+                    "Leopold & Maddock (1953), downstream f (from memory)",
+                    "depth, downstream"),
+            of(
+                    "channel.station-width-exponent",
+                    "-",
+                    1,
+                    0,
+                    0.26,
+                    1,
+                    "Leopold & Maddock (1953), at-a-station b",
+                    "width, from state to state"),
+            of(
+                    "channel.station-depth-exponent",
+                    "-",
+                    1,
+                    0,
+                    0.40,
+                    1,
+                    "Leopold & Maddock (1953), at-a-station f",
+                    "depth, from state to state"),
+            required("channel.manning-n", "-", 1, 0.01, 0.3, "Manning channels; shear where given"),
+            of(
+                    "channel.side-slope",
+                    "-",
+                    1,
+                    0,
+                    0,
+                    10,
+                    "rectangular section",
+                    "Manning channels: horizontal per vertical"),
+            of(
+                    "channel.slope-floor",
+                    "-",
+                    1,
+                    1e-7,
+                    1e-5,
+                    1e-2,
+                    "floor used in national hydrography (from memory)",
+                    "slope from attribute or DEM"),
+            of(
+                    "solids.bed-porosity",
+                    "-",
+                    1,
+                    0.2,
+                    0.6,
+                    0.95,
+                    "0.4 sand to 0.9 mud (from memory)",
+                    "bed content, net sedimentation"),
+            of(
+                    "solids.net-sedimentation",
+                    "mm/yr",
+                    1e-3 / 31557600.0,
+                    0,
+                    0,
+                    1000,
+                    "no net sedimentation unless stated",
+                    "carried-through bound"),
+            of("solids.median-diameter", "mm", 1e-3, 0.01, 1, 500, TRADE, "bed d50, for skin shear"),
+            of(
+                    "mercury.log10-kd",
+                    "log10 L/kg",
+                    1,
+                    1,
+                    5.3,
+                    8,
+                    "EPA/600/R-05/074, median, range 4.2 to 6.9 (from memory)",
+                    "Hg(II) on suspended solids"),
+            of(
+                    "mercury.kd-slope",
+                    "-",
+                    1,
+                    0,
+                    0,
+                    2,
+                    "no dependence unless stated",
+                    "fall of log10 Kd per decade of suspended sediment"),
+            of(
+                    "mercury.kd-reference-sediment",
+                    "mg/L",
+                    1e-3,
+                    0.1,
+                    100,
+                    100000,
+                    TRADE,
+                    "suspended sediment at which log10 Kd holds"),
+            of(
+                    "mercury.doc-log10-k",
+                    "log10 L/kg",
+                    1,
+                    0,
+                    0,
+                    8,
+                    "off unless basis is free",
+                    "binding to dissolved organic carbon"),
+            of(
+                    "mercury.grain-release-rate",
+                    "1/d",
+                    1.0 / 86400.0,
+                    0,
+                    0,
+                    10,
+                    "no conversion unless stated",
+                    "grain-bound mercury to Hg(II)"),
+            of(
+                    "background.solids-mercury-content",
+                    "mg/kg",
+                    1e-6,
+                    0,
+                    0.05,
+                    1000,
+                    "range 0.02 to 0.2, " + TRADE,
+                    "background"),
+            of("flood.set-down-length", "km", 1000, 0.01, 1, 100, TRADE, "e-fold length of sand set down in a flood"),
+            of(
+                    "flood.overbank-share-per-km",
+                    "1/km",
+                    1e-3,
+                    0,
+                    0,
+                    1,
+                    "none unless stated",
+                    "suspended load lost overbank in flood"),
+            of(
+                    "mixing.transverse-coefficient",
+                    "-",
+                    1,
+                    0.05,
+                    0.6,
+                    3,
+                    "Fischer et al. (1979), natural channels (from memory)",
+                    "full-mixing length"),
+            of("screening.factor-water-bed", "-", 1, 1, 5, 1000, TRADE, "stated factor for water and bed"),
+            of("screening.factor-fish", "-", 1, 1, 10, 1000, TRADE, "stated factor for fish"),
+            of("screening.bounds-ratio", "-", 1, 1, 3, 1000, TRADE, "hatching where the bounds differ by more"));
+
+    private SettingList() {}
+
+    /** All settings, in order. */
+    public static List<Setting> all() {
+        return ALL;
+    }
+
+    private static Setting of(
+            String path,
+            String unit,
+            double toSi,
+            double low,
+            double fallback,
+            double high,
+            String source,
+            String acts) {
+        return new Setting(path, unit, toSi, low, fallback, true, high, source, acts);
+    }
+
+    private static Setting required(String path, String unit, double toSi, double low, double high, String acts) {
+        return new Setting(path, unit, toSi, low, low, false, high, "must be stated", acts);
+    }
+}
