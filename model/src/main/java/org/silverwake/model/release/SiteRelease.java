@@ -1,0 +1,42 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.release;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What one site releases. All lists are by flow state.
+ *
+ * @param name its name
+ * @param reach reach at whose head it enters
+ * @param mercury mercury [kg/s], at least 0
+ * @param exchangeableShare share of it that is exchangeable [-], the rest grain-bound; empty where not known
+ * @param classShares how grain-bound mercury and tailings solids divide over particle classes [-], summing to 1
+ * @param solids dry tailings solids [kg/s], at least 0
+ * @param water water it adds [m3/s], at least 0
+ * @param atBank whether the outfall is at the bank
+ */
+public record SiteRelease(
+        String name,
+        int reach,
+        List<Double> mercury,
+        OptionalDouble exchangeableShare,
+        List<Double> classShares,
+        List<Double> solids,
+        List<Double> water,
+        boolean atBank) {
+    /** Copies the lists. */
+    public SiteRelease {
+        mercury = List.copyOf(mercury);
+        classShares = List.copyOf(classShares);
+        solids = List.copyOf(solids);
+        water = List.copyOf(water);
+    }
+
+    /** Exchangeable share in a variant [-]: as stated, else all in variant 0 and none in variant 1. */
+    public double exchangeable(int variant) {
+        return exchangeableShare.orElse(variant == 0 ? 1 : 0);
+    }
+}

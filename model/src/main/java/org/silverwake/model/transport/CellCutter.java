@@ -1,0 +1,188 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.Arrays;
+import org.silverwake.model.mercury.Partitioning;
+import org.silverwake.model.solids.Deposition;
+import org.silverwake.model.solids.ParticleClass;
+import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.Hydraulics;
+import org.silverwake.model.water.RoutedWater;
+import org.silverwake.model.water.Section;
+
+/**
+ * Cuts reaches into cells, the same for all states: until w p L/(H U) is at most 0.1 for every tailings class that holds
+ * more than 1 % of the sorbing capacity and has not yet lost 99 % of its load, and discharge grows by at most a tenth
+ * where there is some at the head. Works on the gross settling rates; slower ones need no finer cells.
+ */
+final class CellCutter {
+    private static final double LARGEST_SETTLED = 0.1;
+    private static final double LARGEST_GROWTH = 0.1;
+    private static final double SMALLEST_CAPACITY = 0.01;
+    private static final double SMALLEST_LEFT = 0.01;
+    private static final int MOST_CELLS = 400;
+
+    private final TransportInput input;
+    private final Hydraulics hydraulics;
+    private final int states;
+    private final int classes;
+    private final Settling[] settling;
+    private final double[] load;
+    private final double[] fresh;
+
+    private CellCutter(TransportInput input) {
+        this.input = input;
+        this.hydraulics = input.hydraulics();
+        this.states = input.stateCount();
+        this.classes = input.classes().size();
+        this.settling = new Settling[states];
+        for (int s = 0; s < states; s++) {
+            settling[s] = new Settling(input, s);
+        }
+        this.load = new double[states * classes];
+        this.fresh = new double[states * classes];
+    }
+
+    static Cells cut(TransportInput input) {
+        return input.options().cutCells()
+                ? new CellCutter(input).run()
+                : Cells.uncut(input.hydraulics().reaches());
+    }
+
+    private Cells run() {
+        int n = hydraulics.reaches().size();
+        Cells.Builder builder = new Cells.Builder(n);
+        HeadLoads[] loads = new HeadLoads[states];
+        HeadLoads[] origins = new HeadLoads[states];
+        double[][] releases = new double[states][];
+        for (int s = 0; s < states; s++) {
+            loads[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), classes);
+            origins[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), classes);
+            releases[s] = Releases.solids(input, s);
+        }
+        double[] arriving = new double[classes];
+        for (int r = 0; r < n; r++) {
+            builder.reach();
+            for (int s = 0; s < states; s++) {
+                loads[s].arriving(r, releases[s], arriving);
+                System.arraycopy(arriving, 0, load, s * classes, classes);
+                origins[s].arriving(r, releases[s], arriving);
+                System.arraycopy(arriving, 0, fresh, s * classes, classes);
+            }
+            cutReach(r, builder);
+            for (int s = 0; s < states; s++) {
+                loads[s].leave(r, load, s * classes);
+                origins[s].leave(r, fresh, s * classes);
+            }
+        }
+        return builder.build();
+    }
+
+    private void cutReach(int reach, Cells.Builder builder) {
+        double length = hydraulics.reaches().length(reach);
+        double smallest = length / MOST_CELLS;
+        double x = 0;
+        while (x < length) {
+            double step = length - x;
+            for (int s = 0; s < states; s++) {
+                step = Math.min(step, growthStep(s, reach, x, length));
+                step = Math.min(step, settlingStep(s, reach, x, step));
+            }
+            double end = x + Math.max(step, smallest);
+            end = length - end < smallest ? length : end;
+            builder.cell(x, end);
+            for (int s = 0; s < states; s++) {
+                advance(s, reach, x, end);
+            }
+            x = end;
+        }
+    }
+
+    private double growthStep(int state, int reach, double x, double length) {
+        RoutedWater water = hydraulics.water(state);
+        double growth = (water.end(reach) - water.head(reach)) / length;
+        if (!(water.head(reach) > 0) || !(growth > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return LARGEST_GROWTH * hydraulics.discharge(state, reach, x) / growth;
+    }
+
+    private double settlingStep(int state, int reach, double x, double step) {
+        if (isClean(state)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double at = x + 0.5 * step;
+        double discharge = hydraulics.discharge(state, reach, at);
+        if (!(discharge > 0)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Section section = hydraulics.section(state, reach, at);
+        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section));
+        double[] solids = solids(state, discharge);
+        double capacity = 0;
+        double[] own = new double[classes];
+        for (int j = 0; j < classes; j++) {
+            own[j] = solids[j] * StrictMath.pow(10, input.classes().get(j).log10Kd());
+            capacity += own[j];
+        }
+        double limit = Double.POSITIVE_INFINITY;
+        double all = Arrays.stream(solids).sum();
+        for (int j = 0; j < classes; j++) {
+            int i = state * classes + j;
+            if (own[j] > SMALLEST_CAPACITY * capacity && load[i] > SMALLEST_LEFT * fresh[i]) {
+                double rate = settling[state].rate(j, flow, all);
+                limit = rate > 0 ? Math.min(limit, LARGEST_SETTLED * section.velocity() / rate) : limit;
+            }
+        }
+        return limit;
+    }
+
+    private double[] solids(int state, double discharge) {
+        double[] solids = new double[classes];
+        double background = input.sediment().get(state).at(discharge);
+        for (int j = 0; j < classes; j++) {
+            ParticleClass particles = input.classes().get(j);
+            solids[j] = background * particles.backgroundShare() + load[state * classes + j] / discharge;
+        }
+        return solids;
+    }
+
+    private boolean isClean(int state) {
+        for (int j = 0; j < classes; j++) {
+            if (load[state * classes + j] > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void advance(int state, int reach, double from, double to) {
+        double middle = 0.5 * (from + to);
+        double discharge = hydraulics.discharge(state, reach, middle);
+        if (isClean(state)) {
+            return;
+        }
+        if (!(discharge > 0)) {
+            Arrays.fill(load, state * classes, (state + 1) * classes, 0);
+            return;
+        }
+        Section section = hydraulics.section(state, reach, middle);
+        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section));
+        double all = Arrays.stream(solids(state, discharge)).sum();
+        for (int j = 0; j < classes; j++) {
+            double rate = settling[state].rate(j, flow, all);
+            load[state * classes + j] *= StrictMath.exp(-rate * (to - from) / section.velocity());
+        }
+    }
+
+    /** Kd of a class at a sediment, as the rates use it [m3/kg]. */
+    static double coefficient(TransportInput input, int j, double sediment) {
+        return Partitioning.coefficient(
+                input.classes().get(j).log10Kd(),
+                input.options().kdSlope(),
+                sediment,
+                input.options().kdReference());
+    }
+}

@@ -1,0 +1,13 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+/** What was asked lies outside what this model holds for; the message names the place and what to do. */
+public final class OutsideModelException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    OutsideModelException(String message) {
+        super(message);
+    }
+}

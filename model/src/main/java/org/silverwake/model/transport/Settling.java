@@ -1,0 +1,52 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import org.silverwake.model.solids.Deposition;
+import org.silverwake.model.solids.ParticleClass;
+import org.silverwake.model.water.Section;
+import org.silverwake.model.water.Shear;
+import org.silverwake.model.water.WaterProperties;
+
+/** Gross settling rates of all classes in one flow state, at that state's temperature. */
+final class Settling {
+    private final TransportInput input;
+    private final double[] velocity;
+    private final WaterProperties properties;
+    private final double setDown;
+
+    Settling(TransportInput input, int state) {
+        this.input = input;
+        this.properties = input.hydraulics().properties(state);
+        this.velocity = new double[input.classes().size()];
+        this.setDown = input.flood().get(state) ? input.options().setDownLength() : 0;
+        for (int j = 0; j < velocity.length; j++) {
+            ParticleClass particles = input.classes().get(j);
+            velocity[j] = particles
+                    .law()
+                    .velocity(
+                            particles.diameter(),
+                            particles.density(),
+                            properties.density(),
+                            properties.kinematicViscosity());
+        }
+    }
+
+    Deposition.Flow flow(Section section, Shear shear) {
+        return new Deposition.Flow(
+                section.velocity(), section.depth(), shear.velocity(properties.density()), shear.skin(), setDown);
+    }
+
+    Deposition.Flow flow(double velocity, double depth, double shearVelocity, double skinShear) {
+        return new Deposition.Flow(velocity, depth, shearVelocity, skinShear, setDown);
+    }
+
+    /** Gross rate of class j [1/s] where all solids together are {@code solids} [kg/m3]. */
+    double rate(int j, Deposition.Flow flow, double solids) {
+        ParticleClass particles = input.classes().get(j);
+        double reynolds = velocity[j] * particles.diameter() / properties.kinematicViscosity();
+        double hindered = velocity[j] * Deposition.hindrance(solids, particles.density(), reynolds);
+        return Deposition.rate(particles, hindered, flow);
+    }
+}

@@ -1,0 +1,168 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.numerics.Propagator;
+import org.silverwake.model.solids.Deposition;
+import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.StateHydraulics;
+
+/**
+ * Solids of one flow state in one bound, cell by cell: mean content of water, gross settling rates, and the factor beta
+ * by which the bound scales them. Background solids are held at their concentration and never become a conveyor by
+ * themselves: whether their settling removes mercury is what the bounds differ in.
+ */
+final class SolidsState {
+    /** Solids above which a reach is marked as slurry [kg/m3]. */
+    static final double SLURRY = 5;
+    /** Solids above which the run is refused [kg/m3]. */
+    static final double REFUSED = 200;
+
+    private static final int ROUNDS = 60;
+    private static final double SETTLED_DOWN = 1e-14;
+
+    private final int classes;
+    private final double[] rate;
+    private final double[] solids;
+    private final double[] tailings;
+    private final double[] beta;
+    private final List<Integer> slurry = new ArrayList<>();
+
+    private SolidsState(int cells, int classes) {
+        this.classes = classes;
+        this.rate = new double[cells * classes];
+        this.solids = new double[cells * classes];
+        this.tailings = new double[cells * classes];
+        this.beta = new double[cells];
+    }
+
+    static SolidsState sweep(TransportInput input, Cells cells, StateHydraulics water, Bound bound) {
+        int state = water.state();
+        int classes = input.classes().size();
+        SolidsState result = new SolidsState(cells.count(), classes);
+        Settling settling = new Settling(input, state);
+        RiverNetwork network = input.hydraulics().reaches().network();
+        HeadLoads loads = new HeadLoads(network, input.hydraulics().water(state), classes);
+        double[] releases = Releases.solids(input, state);
+        double[] load = new double[classes];
+        for (int r = 0; r < network.size(); r++) {
+            loads.arriving(r, releases, load);
+            double kept = 1 - input.hydraulics().water(state).abstractedShare(r);
+            for (int j = 0; j < classes; j++) {
+                load[j] *= kept;
+            }
+            for (int c = cells.start(r); c < cells.start(r + 1); c++) {
+                if (water.isWet(c)) {
+                    result.cell(input, settling, water, c, load, bound);
+                    result.note(network, r, c, load, water);
+                }
+            }
+            loads.leave(r, load, 0);
+            if (!input.hydraulics().water(state).isWet(r)) {
+                loads.leaveNothing(r);
+            }
+        }
+        return result;
+    }
+
+    private void cell(
+            TransportInput input, Settling settling, StateHydraulics water, int c, double[] load, Bound bound) {
+        double mean = water.mean(c);
+        double tau = water.travelTime(c);
+        double background = input.sediment().get(water.state()).at(mean);
+        Deposition.Flow flow =
+                settling.flow(water.velocity(c), water.depth(c), water.shearVelocity(c), water.skinShear(c));
+        double entering = background;
+        for (int j = 0; j < classes; j++) {
+            entering += load[j] / mean;
+        }
+        double factor = bound == Bound.LAID_DOWN ? 1 : 0;
+        for (int j = 0; j < classes; j++) {
+            rate[c * classes + j] = settling.rate(j, flow, entering);
+        }
+        boolean iterate = bound == Bound.CARRIED_THROUGH && input.options().netSedimentation() > 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double flux = 0;
+            for (int j = 0; j < classes; j++) {
+                double scaled = rate[c * classes + j] * scale(input, j, factor);
+                double inTransit = load[j] / mean * Propagator.meanOfDecay(scaled * tau);
+                double held = background * input.classes().get(j).backgroundShare();
+                tailings[c * classes + j] = inTransit;
+                solids[c * classes + j] = held + inTransit;
+                flux += isScaled(input, j) ? rate[c * classes + j] * water.depth(c) * solids[c * classes + j] : 0;
+            }
+            double next = iterate && flux > 0 ? Math.min(1, input.options().netSedimentation() / flux) : factor;
+            boolean done = Math.abs(next - factor) <= SETTLED_DOWN * factor;
+            factor = next;
+            if (done) {
+                break;
+            }
+        }
+        beta[c] = factor;
+        for (int j = 0; j < classes; j++) {
+            load[j] *= StrictMath.exp(-rate[c * classes + j] * scale(input, j, factor) * tau);
+        }
+    }
+
+    private void note(RiverNetwork network, int reach, int c, double[] load, StateHydraulics water) {
+        double all = 0;
+        for (int j = 0; j < classes; j++) {
+            all += solids[c * classes + j];
+        }
+        if (all > REFUSED) {
+            throw new OutsideModelException(
+                    "reach " + network.id(reach) + ": " + Math.round(all)
+                            + " g/L of solids after mixing; above 200 g/L this is no river any more; lower the tailings or check their unit");
+        }
+        if (all > SLURRY && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
+            slurry.add(reach);
+        }
+    }
+
+    /** A measured retention length is net by definition and holds in both bounds. */
+    static boolean isScaled(TransportInput input, int j) {
+        return input.classes().get(j).retentionLength().isEmpty();
+    }
+
+    static double scale(TransportInput input, int j, double beta) {
+        return isScaled(input, j) ? beta : 1;
+    }
+
+    /** Gross settling rate of a class [1/s]. */
+    double rate(int cell, int j) {
+        return rate[cell * classes + j];
+    }
+
+    /** All solids of a class, mean of the cell [kg/m3]. */
+    double solids(int cell, int j) {
+        return solids[cell * classes + j];
+    }
+
+    /** Tailings solids of a class, mean of the cell [kg/m3]. */
+    double tailings(int cell, int j) {
+        return tailings[cell * classes + j];
+    }
+
+    /** All solids, mean of the cell [kg/m3]. */
+    double sediment(int cell) {
+        double sum = 0;
+        for (int j = 0; j < classes; j++) {
+            sum += solids[cell * classes + j];
+        }
+        return sum;
+    }
+
+    /** Factor on the settling rates of classes without a retention length [-]. */
+    double beta(int cell) {
+        return beta[cell];
+    }
+
+    /** Reaches marked as slurry. */
+    List<Integer> slurry() {
+        return slurry;
+    }
+}

@@ -1,0 +1,199 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.List;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.StateHydraulics;
+
+/** The solution of one flow state in one bound: concentrations at heads and ends of cells, background included. */
+public final class StateSolution {
+    private final StateLayout layout;
+    private final Cells cells;
+    private final StateHydraulics water;
+    private final SolidsState solids;
+    private final CellRates rates;
+    private final MercurySweep sweep;
+    private final BackgroundSweep background;
+    private final NearBank nearBank;
+
+    private StateSolution(
+            TransportInput input, Cells cells, StateHydraulics water, BackgroundSweep background, Bound bound) {
+        this.layout = input.layout();
+        this.cells = cells;
+        this.water = water;
+        this.background = background;
+        this.solids = SolidsState.sweep(input, cells, water, bound);
+        this.rates = CellRates.of(input, cells, water, solids);
+        this.sweep = MercurySweep.run(input, cells, water, rates);
+        this.nearBank = NearBank.run(input, cells, water, rates);
+    }
+
+    static StateSolution solve(
+            TransportInput input, Cells cells, StateHydraulics water, BackgroundSweep background, Bound bound) {
+        return new StateSolution(input, cells, water, background, bound);
+    }
+
+    /** Where in a cell, and with what. */
+    public enum Place {
+        /** The cell's head, mixed. */
+        HEAD,
+        /** The cell's end, mixed. */
+        END
+    }
+
+    /** The hydraulics. */
+    public StateHydraulics water() {
+        return water;
+    }
+
+    /** Number of variants of the split [-]. */
+    public int variants() {
+        return sweep.variants();
+    }
+
+    /** Whether there is water at a place of a cell. */
+    public boolean hasWater(int cell, Place place) {
+        return discharge(cell, place) > 0;
+    }
+
+    private double discharge(int cell, Place place) {
+        return place == Place.HEAD ? water.head(cell) : water.end(cell);
+    }
+
+    /** Concentration of one form, mixed, background included in the exchangeable [kg/m3]; there must be water. */
+    public double form(int cell, Place place, int form, int variant) {
+        double load = place == Place.HEAD ? sweep.head(cell, form, variant) : sweep.end(cell, form, variant);
+        if (form == layout.exchangeable()) {
+            load += place == Place.HEAD ? background.head(cell) : background.end(cell);
+        }
+        return load / discharge(cell, place);
+    }
+
+    private double extra(int cell, Place place, int form, int variant) {
+        return place == Place.HEAD ? nearBank.head(cell, form, variant) : nearBank.end(cell, form, variant);
+    }
+
+    /** Total mercury in whole water [kg/m3], with what is on top near the bank if asked. */
+    public double whole(int cell, Place place, int variant, boolean nearBankToo) {
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+        }
+        return sum;
+    }
+
+    /** Filtered total mercury [kg/m3], with what is on top near the bank if asked. */
+    public double filtered(int cell, Place place, int variant, boolean nearBankToo) {
+        int form = layout.exchangeable();
+        double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+        return value * rates.filtered(cell);
+    }
+
+    /** Background alone, whole water [kg/m3]. */
+    public double backgroundWhole(int cell, Place place) {
+        return (place == Place.HEAD ? background.head(cell) : background.end(cell)) / discharge(cell, place);
+    }
+
+    /** Background alone, filtered [kg/m3]. */
+    public double backgroundFiltered(int cell, Place place) {
+        return backgroundWhole(cell, place) * rates.filtered(cell);
+    }
+
+    /** Mean total mercury over a cell's water, whole [kg/m3]. */
+    public double mean(int cell, int form, int variant) {
+        double tau = water.travelTime(cell);
+        double mass = sweep.time(cell, form, variant);
+        if (form == layout.exchangeable()) {
+            mass += 0.5 * (background.head(cell) + background.end(cell)) * tau;
+        }
+        return mass / (water.mean(cell) * tau);
+    }
+
+    /** Filtered share of exchangeable mercury [-]. */
+    public double filteredShare(int cell) {
+        return rates.filtered(cell);
+    }
+
+    /** Suspended sediment, tailings included, mean of the cell [kg/m3]. */
+    public double sediment(int cell) {
+        return solids.sediment(cell);
+    }
+
+    /** Tailings solids, mean of the cell [kg/m3]. */
+    public double tailings(int cell) {
+        double sum = 0;
+        for (int j = 0; j < layout.classCount(); j++) {
+            sum += solids.tailings(cell, j);
+        }
+        return sum;
+    }
+
+    /** Reaches marked as slurry. */
+    public List<Integer> slurry() {
+        return solids.slurry();
+    }
+
+    /** Whether part of a reach lies within the full-mixing length of a bank outfall. */
+    public boolean isNearBank(int reach) {
+        return nearBank.isMarked(reach);
+    }
+
+    /** Whether a whole reach lies nearer to a bank outfall than one width. */
+    public boolean isWithinOneWidth(int reach) {
+        return nearBank.isWithinOneWidth(reach);
+    }
+
+    /** Gross deposition of solids in a cell [kg/s]. */
+    double solidsDeposition(int cell) {
+        double sum = 0;
+        double volume = water.mean(cell) * water.travelTime(cell);
+        for (int j = 0; j < layout.classCount(); j++) {
+            sum += solids.rate(cell, j) * solids.solids(cell, j) * volume;
+        }
+        return sum;
+    }
+
+    /** Gross deposition of mercury in a cell, released alone [kg/s]. */
+    double mercuryDeposition(int cell, int variant) {
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += rates.gross(cell, form) * sweep.time(cell, form, variant);
+        }
+        return sum;
+    }
+
+    /** Gross deposition of background mercury in a cell [kg/s]. */
+    double backgroundDeposition(int cell) {
+        double held = 0.5 * (background.head(cell) + background.end(cell)) * water.travelTime(cell);
+        return rates.gross(cell, layout.exchangeable()) * held;
+    }
+
+    /** Settling rate of a form as the bound has it [1/s]. */
+    public double settlingRate(int cell, int form) {
+        return rates.settled(cell, form);
+    }
+
+    /** Load of a form at a reach's end, released alone [kg/s]. */
+    public double loadOut(int reach, int form, int variant) {
+        return sweep.end(cells.start(reach + 1) - 1, form, variant);
+    }
+
+    /** Load of a form at a reach's head, after releases and abstraction, released alone [kg/s]. */
+    public double loadIn(int reach, int form, int variant) {
+        return sweep.head(cells.start(reach), form, variant);
+    }
+
+    /** The budget of a variant, background included. */
+    public Balance balance(int variant) {
+        return sweep.balance(rates, variant).plus(background.balance());
+    }
+
+    /** The budget of released mercury with one settling rate scaled after the fact; closure must notice. */
+    Balance perturbedBalance(int variant, int cell, int form, double factor) {
+        return sweep.balance(rates.perturbed(cell, form, factor), variant);
+    }
+}

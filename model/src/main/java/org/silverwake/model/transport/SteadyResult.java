@@ -1,0 +1,254 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.List;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.transport.StateSolution.Place;
+import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.Mixing;
+import org.silverwake.model.water.StateHydraulics;
+
+/**
+ * What a steady run found, by reach. Water values are the largest among a reach's cell heads (after mixing, where there is
+ * water) and ends, near-bank values included; bed values the length-weighted mean of its cells. "Low" and "high" are taken over
+ * both bounds and, where a site's split is not known, its extremes.
+ */
+public final class SteadyResult {
+    private final TransportInput input;
+    private final StateLayout layout;
+    private final Cells cells;
+    private final List<StateSolution> laidDown;
+    private final List<StateSolution> carried;
+    private final boolean[] belowSite;
+
+    SteadyResult(TransportInput input, Cells cells, List<StateSolution> laidDown, List<StateSolution> carried) {
+        this.input = input;
+        this.layout = input.layout();
+        this.cells = cells;
+        this.laidDown = List.copyOf(laidDown);
+        this.carried = List.copyOf(carried);
+        this.belowSite = reachesBelowSites();
+    }
+
+    private boolean[] reachesBelowSites() {
+        RiverNetwork network = input.hydraulics().reaches().network();
+        boolean[] below = new boolean[network.size()];
+        for (SiteRelease site : input.sites()) {
+            below[site.reach()] = true;
+        }
+        for (int r = 0; r < below.length; r++) {
+            for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
+                below[r] |= below[network.in(network.fromNode(r), k)];
+            }
+        }
+        return below;
+    }
+
+    /** The input. */
+    public TransportInput input() {
+        return input;
+    }
+
+    /** The cells. */
+    public Cells cells() {
+        return cells;
+    }
+
+    /** The solution of a state in a bound. */
+    public StateSolution solution(Bound bound, int state) {
+        return (bound == Bound.LAID_DOWN ? laidDown : carried).get(state);
+    }
+
+    /** Number of variants of the split [-]. */
+    public int variants() {
+        return laidDown.get(0).variants();
+    }
+
+    /** Whether some site lies upstream of a reach, or at its head. */
+    public boolean isBelowSite(int reach) {
+        return belowSite[reach];
+    }
+
+    /** Whether a reach carries water in a state. */
+    public boolean isWet(int state, int reach) {
+        return input.hydraulics().water(state).isWet(reach);
+    }
+
+    /** What of the water. */
+    public enum Fraction {
+        /** Whole water. */
+        WHOLE,
+        /** What passes a 0.45 um filter. */
+        FILTERED
+    }
+
+    /** Largest value in a reach [kg/m3], near-bank values included; 0 where there is no water. */
+    public double largest(Bound bound, int variant, int state, int reach, Fraction fraction) {
+        StateSolution solution = solution(bound, state);
+        double largest = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            for (Place place : Place.values()) {
+                if (solution.hasWater(c, place)) {
+                    double value = fraction == Fraction.WHOLE
+                            ? solution.whole(c, place, variant, true)
+                            : solution.filtered(c, place, variant, true);
+                    largest = Math.max(largest, value);
+                }
+            }
+        }
+        return largest;
+    }
+
+    /** Largest background value in a reach [kg/m3]; 0 where there is no water. */
+    public double background(int state, int reach, Fraction fraction) {
+        StateSolution solution = solution(Bound.CARRIED_THROUGH, state);
+        double largest = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            for (Place place : Place.values()) {
+                if (solution.hasWater(c, place)) {
+                    double value = fraction == Fraction.WHOLE
+                            ? solution.backgroundWhole(c, place)
+                            : solution.backgroundFiltered(c, place);
+                    largest = Math.max(largest, value);
+                }
+            }
+        }
+        return largest;
+    }
+
+    /** Lower of {@link #largest} over bounds and variants [kg/m3]. */
+    public double low(int state, int reach, Fraction fraction) {
+        double low = Double.POSITIVE_INFINITY;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < variants(); v++) {
+                low = Math.min(low, largest(bound, v, state, reach, fraction));
+            }
+        }
+        return low;
+    }
+
+    /** Higher of {@link #largest} over bounds and variants [kg/m3]. */
+    public double high(int state, int reach, Fraction fraction) {
+        double high = 0;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < variants(); v++) {
+                high = Math.max(high, largest(bound, v, state, reach, fraction));
+            }
+        }
+        return high;
+    }
+
+    /** Whether solids deposit in a reach in any state, so that its bed can be assessed. */
+    public boolean isBedAssessed(int reach) {
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            if (depositing(Bound.LAID_DOWN, c) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double depositing(Bound bound, int cell) {
+        double solids = 0;
+        for (int s = 0; s < input.stateCount(); s++) {
+            StateSolution solution = solution(bound, s);
+            if (solution.water().isWet(cell)) {
+                solids += input.hydraulics().share(s) * solution.solidsDeposition(cell);
+            }
+        }
+        return solids;
+    }
+
+    /**
+     * Content of what lays down on a reach's bed [kg/kg dry]: mercury deposited over solids deposited, gross, over the year;
+     * length-weighted over cells where solids deposit.
+     */
+    public double bed(Bound bound, int variant, int reach) {
+        return bedMean(
+                bound,
+                reach,
+                (solution, cell) -> solution.mercuryDeposition(cell, variant) + solution.backgroundDeposition(cell));
+    }
+
+    /** The same of background mercury alone [kg/kg dry]. */
+    public double backgroundBed(int reach) {
+        return bedMean(Bound.LAID_DOWN, reach, StateSolution::backgroundDeposition);
+    }
+
+    private interface CellValue {
+        double of(StateSolution solution, int cell);
+    }
+
+    private double bedMean(Bound bound, int reach, CellValue deposited) {
+        double sum = 0;
+        double length = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            double solids = depositing(bound, c);
+            if (solids > 0) {
+                double mercury = 0;
+                for (int s = 0; s < input.stateCount(); s++) {
+                    StateSolution solution = solution(bound, s);
+                    if (solution.water().isWet(c)) {
+                        mercury += input.hydraulics().share(s) * deposited.of(solution, c);
+                    }
+                }
+                sum += mercury / solids * cells.length(c);
+                length += cells.length(c);
+            }
+        }
+        return length > 0 ? sum / length : 0;
+    }
+
+    /** Worst relative closure over states, bounds and variants [-]. */
+    public double worstClosure() {
+        double worst = 0;
+        for (Bound bound : Bound.values()) {
+            for (int s = 0; s < input.stateCount(); s++) {
+                for (int v = 0; v < variants(); v++) {
+                    worst = Math.max(worst, solution(bound, s).balance(v).closure());
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** Largest released load in any state [kg/s]. */
+    double largestReleasedLoad() {
+        double largest = 0;
+        for (int s = 0; s < input.stateCount(); s++) {
+            largest = Math.max(largest, laidDown.get(s).balance(0).sum(Balance.Process.RELEASED));
+        }
+        return largest;
+    }
+
+    /**
+     * Largest k D/U^2 of a state [-], k the rate of loss of forms that carry more than 1 % of the load out of a reach, D the
+     * longitudinal dispersion coefficient; above 0.05 the sweep's neglect of dispersion shows.
+     */
+    public double dispersionNumber(int state) {
+        StateSolution solution = solution(Bound.LAID_DOWN, state);
+        StateHydraulics water = solution.water();
+        double threshold = 0.01 * largestReleasedLoad();
+        double worst = 0;
+        for (int c = 0; c < cells.count(); c++) {
+            if (!water.isWet(c) || !(water.shearVelocity(c) > 0)) {
+                continue;
+            }
+            double dispersion =
+                    Mixing.longitudinal(water.velocity(c), water.width(c), water.depth(c), water.shearVelocity(c));
+            for (int form = 0; form < layout.count(); form++) {
+                if (solution.loadOut(cells.reach(c), form, 0) > threshold) {
+                    double number =
+                            solution.settlingRate(c, form) * dispersion / (water.velocity(c) * water.velocity(c));
+                    worst = Math.max(worst, number);
+                }
+            }
+        }
+        return worst;
+    }
+}

@@ -1,0 +1,82 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.List;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.solids.BackgroundSediment;
+import org.silverwake.model.solids.ParticleClass;
+import org.silverwake.model.water.Hydraulics;
+
+/**
+ * All that solids and mercury need. Lists "by state" have one entry per flow state.
+ *
+ * @param hydraulics water, sections and shear
+ * @param classes particle classes
+ * @param sediment background suspended sediment by state
+ * @param flood whether a state is a flood
+ * @param backgroundContent mercury on background solids [kg/kg]
+ * @param lateralFiltered filtered mercury of lateral and headwater inflow by state [kg/m3]
+ * @param doc K_doc [DOC] by state [-], 0 on basis filtered
+ * @param sites releases
+ * @param options scalars
+ */
+public record TransportInput(
+        Hydraulics hydraulics,
+        List<ParticleClass> classes,
+        List<BackgroundSediment> sediment,
+        List<Boolean> flood,
+        double backgroundContent,
+        List<Double> lateralFiltered,
+        List<Double> doc,
+        List<SiteRelease> sites,
+        Options options) {
+    /** Copies the lists. */
+    public TransportInput {
+        classes = List.copyOf(classes);
+        sediment = List.copyOf(sediment);
+        flood = List.copyOf(flood);
+        lateralFiltered = List.copyOf(lateralFiltered);
+        doc = List.copyOf(doc);
+        sites = List.copyOf(sites);
+    }
+
+    /**
+     * Scalars.
+     *
+     * @param netSedimentation dry solids laid down for good [kg/m2/s], at least 0
+     * @param kdSlope fall of log10 Kd per decade of suspended sediment [-]
+     * @param kdReference suspended sediment at which log10 Kd holds [kg/m3]
+     * @param grainRelease grain-bound mercury to Hg(II) [1/s]
+     * @param setDownLength e-fold length of sand set down in a flood [m]
+     * @param overbankPerMeter suspended load lost overbank per length in a flood [1/m]
+     * @param transverse transverse mixing coefficient [-]
+     * @param cutCells whether reaches are cut into cells
+     */
+    public record Options(
+            double netSedimentation,
+            double kdSlope,
+            double kdReference,
+            double grainRelease,
+            double setDownLength,
+            double overbankPerMeter,
+            double transverse,
+            boolean cutCells) {}
+
+    /** Number of flow states [-]. */
+    public int stateCount() {
+        return sediment.size();
+    }
+
+    /** The carried states. */
+    public StateLayout layout() {
+        return StateLayout.of(classes);
+    }
+
+    /** Variants of the unknown split that must be run [-]: 1, or 2 where some site's split is not known. */
+    public int variantCount() {
+        return sites.stream().allMatch(site -> site.exchangeableShare().isPresent()) ? 1 : 2;
+    }
+}

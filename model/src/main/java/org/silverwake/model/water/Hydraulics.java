@@ -1,0 +1,120 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.water;
+
+import java.util.List;
+
+/**
+ * Discharge, section and shear at any stretch of any reach in every flow state: what {@link StateHydraulics} is filled
+ * from, and what decides how reaches are cut into cells.
+ */
+public final class Hydraulics {
+    private final ReachTable reaches;
+    private final List<RoutedWater> water;
+    private final double[] share;
+    private final WaterProperties[] properties;
+    private final ChannelShape shape;
+    private final Column slope;
+    private final Column roughness;
+    private final double medianDiameter;
+
+    /**
+     * Hydraulics.
+     *
+     * @param water routed water by state
+     * @param share share of the year by state [-], summing to 1
+     * @param properties water by state
+     * @param slope energy slope where known [-]
+     * @param roughness stated Manning n where given [s/m^(1/3)]
+     * @param medianDiameter bed d50 [m]
+     */
+    public Hydraulics(
+            ReachTable reaches,
+            List<RoutedWater> water,
+            double[] share,
+            List<WaterProperties> properties,
+            ChannelShape shape,
+            Column slope,
+            Column roughness,
+            double medianDiameter) {
+        this.reaches = reaches;
+        this.water = List.copyOf(water);
+        this.share = share.clone();
+        this.properties = properties.toArray(new WaterProperties[0]);
+        this.shape = shape;
+        this.slope = slope;
+        this.roughness = roughness;
+        this.medianDiameter = medianDiameter;
+    }
+
+    /** The reaches. */
+    public ReachTable reaches() {
+        return reaches;
+    }
+
+    /** Number of flow states [-]. */
+    public int stateCount() {
+        return share.length;
+    }
+
+    /** Share of the year of a state [-]. */
+    public double share(int state) {
+        return share[state];
+    }
+
+    /** Routed water of a state. */
+    public RoutedWater water(int state) {
+        return water.get(state);
+    }
+
+    /** Water properties of a state. */
+    public WaterProperties properties(int state) {
+        return properties[state];
+    }
+
+    /** Discharge at a chainage [m] of a reach in a state [m3/s]; it grows linearly. */
+    public double discharge(int state, int reach, double chainage) {
+        RoutedWater routed = water.get(state);
+        double part = chainage / reaches.length(reach);
+        return part >= 1 ? routed.end(reach) : routed.head(reach) + (routed.end(reach) - routed.head(reach)) * part;
+    }
+
+    /** Share-weighted mean discharge at a chainage [m] of a reach [m3/s]. */
+    public double reference(int reach, double chainage) {
+        double mean = 0;
+        for (int s = 0; s < share.length; s++) {
+            mean += share[s] * discharge(s, reach, chainage);
+        }
+        return mean;
+    }
+
+    /** Section at a chainage [m] for its discharge there, which must be above 0. */
+    public Section section(int state, int reach, double chainage) {
+        return shape.section(reach, state, discharge(state, reach, chainage), reference(reach, chainage));
+    }
+
+    /**
+     * Shear in a section of a reach.
+     *
+     * @throws IllegalArgumentException naming the reach, if neither slope nor Manning n is known
+     */
+    public Shear shear(int state, int reach, Section section) {
+        if (!slope.has(reach) && !roughness.has(reach)) {
+            throw new IllegalArgumentException(
+                    "reach " + reaches.network().id(reach)
+                            + ": neither slope nor Manning n is known; map a slope column, give an elevation raster or channel.manning-n");
+        }
+        return Shear.of(
+                section,
+                slope.has(reach) ? slope.at(reach) : 0,
+                roughness.has(reach) ? roughness.at(reach) : 0,
+                properties[state].density(),
+                medianDiameter);
+    }
+
+    /** Slope of a reach, if known [-]; 0 where not. */
+    public double slope(int reach) {
+        return slope.has(reach) ? slope.at(reach) : 0;
+    }
+}

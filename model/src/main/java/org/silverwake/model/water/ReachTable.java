@@ -1,0 +1,108 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.water;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.silverwake.model.network.RiverNetwork;
+
+/**
+ * What is known of each reach before water is routed. Reaches that were cut from one feature form a group; a feature's
+ * attribute holds at the lower end of the group's last reach. Keys of columns: drainage-area, local-area [m2], slope [-],
+ * velocity [m/s], depth, width [m], manning-n [-], split [-], discharge, headwater-discharge [m3/s]; a state's own column
+ * is the key, a dot and the state's name. Immutable once built.
+ */
+public final class ReachTable {
+    private final RiverNetwork network;
+    private final double[] length;
+    private final int[] group;
+    private final double[] groupLength;
+    private final boolean[] last;
+    private final Map<String, Column> columns;
+
+    /**
+     * A table.
+     *
+     * @param network the network
+     * @param length length of each reach [m], above 0
+     * @param group number of the feature each reach was cut from, from 0
+     * @param columns attributes by key, SI
+     * @throws IllegalArgumentException if a length is not above 0
+     */
+    public ReachTable(RiverNetwork network, double[] length, int[] group, Map<String, Column> columns) {
+        this.network = network;
+        this.length = length.clone();
+        this.group = group.clone();
+        this.columns = new HashMap<>(columns);
+        int groups = Arrays.stream(group).max().orElse(-1) + 1;
+        this.groupLength = new double[groups];
+        int[] lastOf = new int[groups];
+        for (int r = 0; r < length.length; r++) {
+            if (!(length[r] > 0)) {
+                throw new IllegalArgumentException("reach " + network.id(r) + ": length " + length[r] + " m");
+            }
+            groupLength[group[r]] += length[r];
+            lastOf[group[r]] = r;
+        }
+        this.last = new boolean[length.length];
+        for (int r = 0; r < length.length; r++) {
+            last[r] = lastOf[group[r]] == r;
+        }
+    }
+
+    /** The network. */
+    public RiverNetwork network() {
+        return network;
+    }
+
+    /** Number of reaches [-]. */
+    public int size() {
+        return length.length;
+    }
+
+    /** Length of a reach [m]. */
+    public double length(int reach) {
+        return length[reach];
+    }
+
+    /** Number of the feature a reach was cut from. */
+    public int group(int reach) {
+        return group[reach];
+    }
+
+    /** Share of its feature's length that a reach has [-], above 0, at most 1. */
+    public double shareOfGroup(int reach) {
+        return length[reach] / groupLength[group[reach]];
+    }
+
+    /** Whether a reach is the last of its feature, where the feature's attributes hold. */
+    public boolean isLastOfGroup(int reach) {
+        return last[reach];
+    }
+
+    /** A column, if the layer has it. */
+    public Optional<Column> column(String key) {
+        return Optional.ofNullable(columns.get(key));
+    }
+
+    /** A state's own column, else the common one. */
+    public Optional<Column> column(String key, String state) {
+        return column(key + "." + state).or(() -> column(key));
+    }
+
+    /** Shares a value found at the last reach of each feature over the feature's reaches by length; other reaches' values are added in. */
+    double[] spreadOverGroups(double[] values) {
+        double[] sum = new double[groupLength.length];
+        for (int r = 0; r < values.length; r++) {
+            sum[group[r]] += values[r];
+        }
+        double[] spread = new double[values.length];
+        for (int r = 0; r < values.length; r++) {
+            spread[r] = last[r] && shareOfGroup(r) == 1 ? values[r] : sum[group[r]] * shareOfGroup(r);
+        }
+        return spread;
+    }
+}

@@ -1,0 +1,126 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.water;
+
+/**
+ * One flow state's hydraulics as flat arrays over cells, computed once: discharge, velocity, depth, width, shear, skin
+ * shear, travel time. A cell that carries no water is dry and has none of them.
+ */
+public final class StateHydraulics {
+    private final int state;
+    private final double[] head;
+    private final double[] end;
+    private final double[] velocity;
+    private final double[] depth;
+    private final double[] width;
+    private final double[] shear;
+    private final double[] skinShear;
+    private final double[] shearVelocity;
+    private final double[] travelTime;
+    private final boolean[] oddRoughness;
+
+    private StateHydraulics(int state, int n) {
+        this.state = state;
+        this.head = new double[n];
+        this.end = new double[n];
+        this.velocity = new double[n];
+        this.depth = new double[n];
+        this.width = new double[n];
+        this.shear = new double[n];
+        this.skinShear = new double[n];
+        this.shearVelocity = new double[n];
+        this.travelTime = new double[n];
+        this.oddRoughness = new boolean[n];
+    }
+
+    /** Hydraulics of a state on cells, each taken at its mean discharge. */
+    public static StateHydraulics of(Hydraulics hydraulics, Cells cells, int state) {
+        StateHydraulics result = new StateHydraulics(state, cells.count());
+        for (int c = 0; c < cells.count(); c++) {
+            int reach = cells.reach(c);
+            result.head[c] = hydraulics.discharge(state, reach, cells.from(c));
+            result.end[c] = hydraulics.discharge(state, reach, cells.to(c));
+            if (result.head[c] + result.end[c] > 0) {
+                double middle = 0.5 * (cells.from(c) + cells.to(c));
+                Section section = hydraulics.section(state, reach, middle);
+                Shear shear = hydraulics.shear(state, reach, section);
+                result.velocity[c] = section.velocity();
+                result.depth[c] = section.depth();
+                result.width[c] = section.width();
+                result.shear[c] = shear.total();
+                result.skinShear[c] = shear.skin();
+                result.shearVelocity[c] =
+                        shear.velocity(hydraulics.properties(state).density());
+                result.travelTime[c] = cells.length(c) / section.velocity();
+                result.oddRoughness[c] = shear.isRoughnessOdd();
+            }
+        }
+        return result;
+    }
+
+    /** The flow state [-]. */
+    public int state() {
+        return state;
+    }
+
+    /** Whether a cell carries water. */
+    public boolean isWet(int cell) {
+        return head[cell] + end[cell] > 0;
+    }
+
+    /** Discharge at a cell's head [m3/s]. */
+    public double head(int cell) {
+        return head[cell];
+    }
+
+    /** Discharge at a cell's end [m3/s]. */
+    public double end(int cell) {
+        return end[cell];
+    }
+
+    /** Mean discharge of a cell [m3/s]. */
+    public double mean(int cell) {
+        return 0.5 * (head[cell] + end[cell]);
+    }
+
+    /** Velocity U [m/s]. */
+    public double velocity(int cell) {
+        return velocity[cell];
+    }
+
+    /** Mean depth H [m]. */
+    public double depth(int cell) {
+        return depth[cell];
+    }
+
+    /** Surface width B [m]. */
+    public double width(int cell) {
+        return width[cell];
+    }
+
+    /** Bed shear stress [Pa]. */
+    public double shear(int cell) {
+        return shear[cell];
+    }
+
+    /** Skin shear [Pa]. */
+    public double skinShear(int cell) {
+        return skinShear[cell];
+    }
+
+    /** Shear velocity u* [m/s]. */
+    public double shearVelocity(int cell) {
+        return shearVelocity[cell];
+    }
+
+    /** Travel time [s]. */
+    public double travelTime(int cell) {
+        return travelTime[cell];
+    }
+
+    /** Whether the Manning n that slope, depth and velocity imply is out of range. */
+    public boolean isRoughnessOdd(int cell) {
+        return oddRoughness[cell];
+    }
+}
