@@ -1,5 +1,6 @@
-// Copyright 2026 The Silverwake authors
-// SPDX-License-Identifier: Apache-2.0
-
-/** Pure computation: water, solids, mercury and screening on a river network. Knows nothing of files, maps or coordinates. */
+/**
+ * The façade of the computation: one call a step. {@link org.silverwake.model.Water} routes water and shapes the channel;
+ * {@code transport.SteadyRun} carries solids and mercury; {@code screening} gives the answers. Knows nothing of files, maps or
+ * coordinates. SI throughout.
+ */
 package org.silverwake.model;
