@@ -3,19 +3,174 @@
 
 package org.silverwake.geo.crs;
 
+import java.util.Locale;
+import java.util.Optional;
+import org.geotools.api.referencing.operation.MathTransform;
+import org.geotools.api.referencing.operation.NoninvertibleTransformException;
+import org.geotools.api.referencing.operation.TransformException;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.silverwake.geo.GeoDataException;
+
 /**
- * The coordinate system of a layer, and the way between it and WGS 84 degrees, longitude first. This package is the
- * only place that names a coordinate system.
+ * The coordinate system of a layer, and the way between it and WGS 84 degrees. Longitude or easting comes first always,
+ * whatever order the system's authority gives. This package is the only place that names a coordinate system. Immutable.
+ *
+ * <p>Systems on the ellipsoid of WGS 84 or GRS 80 without a stated shift are taken as WGS 84 (they agree within 2 m);
+ * older datums without one raise {@link #doubt()}.
  */
 public final class LayerCrs {
-    private final String name;
+    private static final LayerCrs WGS84 = new LayerCrs(CrsBuilder.fromCode("OGC:CRS84"));
+    private static final double MAX_LATITUDE = 90;
+    /** Longitudes up to a full turn are read, since layers over the antimeridian often run from 0 to 360. */
+    private static final double MAX_LONGITUDE = 360;
 
-    LayerCrs(String name) {
-        this.name = name;
+    private final CrsBuilder.Built built;
+    private final MathTransform inverse;
+
+    private LayerCrs(CrsBuilder.Built built) {
+        this.built = built;
+        this.inverse = built.toLonLat().map(LayerCrs::inverse).orElse(null);
+    }
+
+    private static MathTransform inverse(MathTransform way) {
+        try {
+            return way.inverse();
+        } catch (NoninvertibleTransformException e) {
+            throw new GeoDataException("coordinate system: its projection cannot be inverted; give another", e);
+        }
+    }
+
+    /** WGS 84 degrees, longitude first. */
+    public static LayerCrs wgs84() {
+        return WGS84;
+    }
+
+    /**
+     * From a code or from well-known text.
+     *
+     * @param text a code (EPSG:32726, ESRI:102008, OGC:CRS84, also as URN or address), or well-known text of either
+     *     version (OGC 01-009 as in .prj files and GeoPackages, or ISO 19162)
+     * @throws GeoDataException if it is neither, or a code or method that is not known
+     */
+    public static LayerCrs of(String text) {
+        String stripped = text.strip();
+        Optional<String> code = CrsCodes.normalize(stripped);
+        if (code.isPresent()) {
+            return new LayerCrs(CrsBuilder.fromCode(code.get()));
+        }
+        if (stripped.indexOf('[') < 0 && stripped.indexOf('(') < 0) {
+            throw new GeoDataException("coordinate system \"" + stripped
+                    + "\": is neither a code such as EPSG:32726 nor well-known text; give one of these");
+        }
+        return new LayerCrs(CrsBuilder.fromTree(WktNode.parse(stripped)));
     }
 
     /** Name for people, with its code where it has one. */
     public String name() {
-        return name;
+        return built.name();
+    }
+
+    /** Whether its coordinates are longitude and latitude. */
+    public boolean isDegrees() {
+        return built.degrees();
+    }
+
+    /** What is doubtful about places given in it, as one line for the user; empty where nothing is. */
+    public Optional<String> doubt() {
+        return built.doubt();
+    }
+
+    /**
+     * Longitude and latitude, WGS 84 degrees, of a point given in this system.
+     *
+     * @param x easting or longitude, in the system's unit
+     * @param y northing or latitude, in the system's unit
+     * @return longitude (-180 to 180) and latitude
+     * @throws GeoDataException if the point is none of the system's
+     */
+    public double[] toLonLat(double x, double y) {
+        if (built.degrees() && !(Math.abs(y) <= MAX_LATITUDE && Math.abs(x) <= MAX_LONGITUDE)) {
+            throw new GeoDataException(point(x, y) + " is not a place in degrees: longitude comes first (-180 to 180),"
+                    + " then latitude (-90 to 90); correct the order, or give the system the numbers are in as"
+                    + " rivers.crs");
+        }
+        double[] lonLat = through(built.toLonLat().orElse(null), x, y);
+        if (!(Math.abs(lonLat[1]) <= MAX_LATITUDE && Double.isFinite(lonLat[0]))) {
+            throw outside(x, y, null);
+        }
+        lonLat[0] = Geodesy.wrap(lonLat[0]);
+        return lonLat;
+    }
+
+    /**
+     * The point of this system at a longitude and latitude.
+     *
+     * @param longitude WGS 84 degrees
+     * @param latitude WGS 84 degrees
+     * @return x and y in the system's unit, easting or longitude first
+     */
+    public double[] fromLonLat(double longitude, double latitude) {
+        double[] xy = through(inverse, longitude, latitude);
+        if (!(Double.isFinite(xy[0]) && Double.isFinite(xy[1]))) {
+            throw outside(longitude, latitude, null);
+        }
+        return xy;
+    }
+
+    /** A copy of a geometry of this system, in WGS 84 degrees, longitude first; height and measure stay. */
+    public Geometry toLonLat(Geometry geometry) {
+        return Reshape.points(geometry, c -> {
+            double[] lonLat = toLonLat(c.x, c.y);
+            return new Coordinate(lonLat[0], lonLat[1]);
+        });
+    }
+
+    /**
+     * Geodesic distance [m] between the places that this system and another give the same numbers, infinite where one of
+     * them has no such point. Small for two spellings of one system, large for different ones.
+     */
+    public double disagreement(LayerCrs other, double x, double y) {
+        try {
+            double[] mine = toLonLat(x, y);
+            double[] theirs = other.toLonLat(x, y);
+            return Geodesy.distance(mine[0], mine[1], theirs[0], theirs[1]);
+        } catch (GeoDataException noSuchPoint) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    private double[] through(MathTransform transform, double x, double y) {
+        double[] point = {x, y};
+        if (transform != null) {
+            try {
+                transform.transform(point, 0, point, 0, 1);
+            } catch (TransformException | AssertionError e) {
+                throw outside(x, y, e);
+            }
+        }
+        return point;
+    }
+
+    private GeoDataException outside(double x, double y, Throwable cause) {
+        return new GeoDataException(
+                point(x, y) + " lies outside of what " + name()
+                        + " covers; check the numbers, or give the system they are in as rivers.crs",
+                cause);
+    }
+
+    private static String point(double x, double y) {
+        return "x = " + number(x) + ", y = " + number(y);
+    }
+
+    private static String number(double value) {
+        return Math.abs(value) < 1000
+                ? String.format(Locale.ROOT, "%.6g", value)
+                : String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    @Override
+    public String toString() {
+        return name();
     }
 }
