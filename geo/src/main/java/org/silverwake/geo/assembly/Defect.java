@@ -34,6 +34,7 @@ public record Defect(
         NULL_SHAPE,
         NOT_A_LINE,
         ONE_POINT_LINE,
+        REPEATED_POINT,
         ZERO_LENGTH,
         DUPLICATE_LINE,
         DUPLICATE_ID,
