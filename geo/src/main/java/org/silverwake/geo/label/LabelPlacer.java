@@ -1,0 +1,107 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.label;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Finds room for labels: no label over another, over an obstacle or beyond the area; what finds no room is dropped. Lines are kept
+ * free where that is possible. One label after the other by priority, each in its cheapest free spot, ties in the order given:
+ * same input, same layout. O(labels x spots x (labels + obstacles + stretches of line)).
+ */
+public final class LabelPlacer {
+    private static final double MARGIN = 1;
+    private static final double LINE_COST = 1.5;
+
+    private final Box area;
+    private final List<Box> obstacles = new ArrayList<>();
+    private final List<double[]> stretches = new ArrayList<>();
+
+    /** For labels within an upright area. */
+    public LabelPlacer(Box area) {
+        this.area = area;
+    }
+
+    /** Something no label may cover. */
+    public void keepClear(Box obstacle) {
+        obstacles.add(obstacle);
+    }
+
+    /** A stretch of line that labels had better not cover. */
+    public void avoid(double fromX, double fromY, double toX, double toY) {
+        stretches.add(new double[] {fromX, fromY, toX, toY});
+    }
+
+    /** What no label may cover, so far. */
+    public List<Box> obstacles() {
+        return Collections.unmodifiableList(obstacles);
+    }
+
+    /** Places all it can. */
+    public LabelLayout place(List<LabelRequest> requests) {
+        List<Optional<Spot>> spots = new ArrayList<>(Collections.nCopies(requests.size(), Optional.empty()));
+        List<Box> taken = new ArrayList<>(obstacles);
+        List<Integer> order = IntStream.range(0, requests.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(k -> requests.get(k).priority()))
+                .toList();
+        for (int k : order) {
+            Optional<Spot> best = cheapest(requests.get(k).spots(), taken);
+            spots.set(k, best);
+            best.ifPresent(spot -> taken.add(spot.box()));
+        }
+        return new LabelLayout(spots);
+    }
+
+    private Optional<Spot> cheapest(List<Spot> spots, List<Box> taken) {
+        Spot best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Spot spot : spots) {
+            if (spot.cost() < least && isFree(spot.box(), taken)) {
+                double cost = spot.cost() + lineCost(spot.box(), least - spot.cost());
+                if (cost < least) {
+                    least = cost;
+                    best = spot;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private boolean isFree(Box box, List<Box> taken) {
+        if (!box.isWithin(area)) {
+            return false;
+        }
+        Box wide = box.grown(MARGIN);
+        for (Box other : taken) {
+            if (wide.overlaps(other)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double lineCost(Box box, double enough) {
+        double reach = Math.hypot(box.halfWidth(), box.halfHeight());
+        double cost = 0;
+        for (double[] s : stretches) {
+            boolean near = Math.min(s[0], s[2]) < box.x() + reach
+                    && Math.max(s[0], s[2]) > box.x() - reach
+                    && Math.min(s[1], s[3]) < box.y() + reach
+                    && Math.max(s[1], s[3]) > box.y() - reach;
+            if (near) {
+                cost += LINE_COST * box.lengthInside(s[0], s[1], s[2], s[3]);
+                if (cost >= enough) {
+                    return cost;
+                }
+            }
+        }
+        return cost;
+    }
+}

@@ -1,0 +1,133 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the places where a label could go. Page units, y down. */
+public final class Spots {
+    private static final double GAP = 2.5;
+    private static final double[] RINGS = {14, 30, 50};
+    private static final double RING_COST = 8;
+    private static final int DIRECTIONS = 16;
+    /** How far a line may bend under its name, as a share of the name's height. */
+    private static final double MAX_SAG = 0.5;
+
+    private Spots() {}
+
+    /**
+     * Around a point: right, left, above, below and the corners close to it, then three rings farther out with a leader.
+     *
+     * @param radius half the size of the symbol
+     */
+    public static List<Spot> around(double x, double y, double radius, double width, double height) {
+        List<Spot> spots = new ArrayList<>();
+        double dx = radius + GAP + width / 2;
+        double dy = radius + GAP + height / 2;
+        double[][] close = {
+            {dx, 0, 0},
+            {-dx, 0, 2},
+            {dx, -dy * 0.6, 1},
+            {dx, dy * 0.6, 1.5},
+            {-dx, -dy * 0.6, 3},
+            {-dx, dy * 0.6, 3},
+            {0, -dy, 3},
+            {0, dy, 3.5},
+            {width / 4, -dy, 3.5},
+            {width / 4, dy, 4},
+            {-width / 4, -dy, 4},
+            {-width / 4, dy, 4}
+        };
+        for (double[] place : close) {
+            spots.add(new Spot(
+                    new Box(x + place[0], y + place[1], width / 2, height / 2, 0), place[2], Optional.empty()));
+        }
+        for (int ring = 0; ring < RINGS.length; ring++) {
+            for (int k = 0; k < DIRECTIONS; k++) {
+                double angle = 2 * Math.PI * k / DIRECTIONS;
+                double left = x + Math.cos(angle) * (dx + RINGS[ring]);
+                double top = y + Math.sin(angle) * (dy + RINGS[ring]);
+                spots.add(new Spot(
+                        new Box(left, top, width / 2, height / 2, 0),
+                        RING_COST * (ring + 1),
+                        Optional.of(new Spot.Anchor(x, y))));
+            }
+        }
+        return spots;
+    }
+
+    /**
+     * Along a line, above and below it, wherever it is straight enough, the middle first.
+     *
+     * @param xs at least two points
+     * @param ys as many
+     * @param halfStroke half the width the line is drawn with
+     */
+    public static List<Spot> along(double[] xs, double[] ys, double halfStroke, double width, double height) {
+        double[] chainage = new double[xs.length];
+        for (int k = 1; k < xs.length; k++) {
+            chainage[k] = chainage[k - 1] + Math.hypot(xs[k] - xs[k - 1], ys[k] - ys[k - 1]);
+        }
+        double length = chainage[xs.length - 1];
+        List<Spot> spots = new ArrayList<>();
+        for (double start = 0; start + width <= length; start += Math.max(width / 4, length / 200)) {
+            addAt(spots, xs, ys, chainage, start, halfStroke, width, height);
+        }
+        return spots;
+    }
+
+    private static void addAt(
+            List<Spot> spots,
+            double[] xs,
+            double[] ys,
+            double[] chainage,
+            double start,
+            double halfStroke,
+            double width,
+            double height) {
+        double[] from = at(xs, ys, chainage, start);
+        double[] to = at(xs, ys, chainage, start + width);
+        double chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
+        if (chord < 0.9 * width) {
+            return;
+        }
+        double ux = (to[0] - from[0]) / chord;
+        double uy = (to[1] - from[1]) / chord;
+        double low = 0;
+        double high = 0;
+        for (int k = 0; k < xs.length; k++) {
+            if (chainage[k] > start && chainage[k] < start + width) {
+                double off = -(xs[k] - from[0]) * uy + (ys[k] - from[1]) * ux;
+                low = Math.min(low, off);
+                high = Math.max(high, off);
+            }
+        }
+        if (high - low > MAX_SAG * height) {
+            return;
+        }
+        double angle = Math.atan2(uy, ux);
+        double upright = Math.abs(angle) > Math.PI / 2 ? angle - Math.signum(angle) * Math.PI : angle;
+        double length = chainage[chainage.length - 1];
+        double cost = 4 * Math.abs(start + width / 2 - length / 2) / length + 6 * Math.abs(Math.sin(upright));
+        double midX = (from[0] + to[0]) / 2;
+        double midY = (from[1] + to[1]) / 2;
+        double clear = halfStroke + GAP + height / 2;
+        for (double side : new double[] {low - clear, high + clear}) {
+            Box box = new Box(midX - side * uy, midY + side * ux, width / 2, height / 2, upright);
+            spots.add(new Spot(box, cost, Optional.empty()));
+        }
+    }
+
+    private static double[] at(double[] xs, double[] ys, double[] chainage, double where) {
+        int k = 1;
+        while (k < xs.length - 1 && chainage[k] < where) {
+            k++;
+        }
+        double span = chainage[k] - chainage[k - 1];
+        double share = span > 0 ? (where - chainage[k - 1]) / span : 0;
+        return new double[] {xs[k - 1] + share * (xs[k] - xs[k - 1]), ys[k - 1] + share * (ys[k] - ys[k - 1])};
+    }
+}
