@@ -22,6 +22,7 @@ public record ScenarioInput(
         Discharge discharge,
         Channel channel,
         Solids solids,
+        Mercury mercury,
         Background background,
         Settings settings,
         List<Site> sites,
@@ -132,6 +133,15 @@ public record ScenarioInput(
             OptionalDouble retentionLength,
             double backgroundShare,
             double tailingsShare) {}
+
+    /** What the partition coefficient refers to; dissolved organic carbon acts only where it is free. */
+    public record Mercury(Basis basis) {
+        /** Filtered: ratio to filtered mercury, as in field data. Free: ratio to what organic carbon leaves unbound. */
+        public enum Basis {
+            FILTERED,
+            FREE
+        }
+    }
 
     /** Mercury that is there without the sites: content of river solids [kg/kg]. */
     public record Background(double solidsContent) {}

@@ -3,6 +3,8 @@
 
 package org.silverwake.model.input;
 
+import org.silverwake.model.quantity.Dimension;
+
 /**
  * One scalar that a scenario may set, with everything a reader must know of it. The list of all of them is
  * {@link SettingList}.
@@ -26,4 +28,19 @@ public record Setting(
         boolean hasDefault,
         double high,
         String source,
-        String acts) {}
+        String acts) {
+    /** What the setting measures. */
+    public Dimension dimension() {
+        return dimensionOf(unit);
+    }
+
+    /** The first dimension that accepts the unit. */
+    static Dimension dimensionOf(String unit) {
+        for (Dimension dimension : Dimension.values()) {
+            if (dimension.findUnit(unit).isPresent()) {
+                return dimension;
+            }
+        }
+        throw new IllegalArgumentException("no dimension has the unit " + unit);
+    }
+}

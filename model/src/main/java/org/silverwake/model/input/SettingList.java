@@ -10,21 +10,37 @@ public final class SettingList {
     private static final String TRADE = "common practice, no source";
 
     private static final List<Setting> ALL = List.of(
-            of("channel.width-coefficient", "m", 1, 0.5, 8.3, 50, TRADE, "width at 1 m3/s, downstream"),
+            of("rivers.snap-tolerance", "m", 0, 1, 1000, TRADE, "line ends nearer than this are joined"),
+            of("sites.snap-distance", "m", 1, 500, 20000, TRADE, "farthest reach a site may be moved to"),
+            of(
+                    "places.snap-distance",
+                    "m",
+                    1,
+                    500,
+                    20000,
+                    TRADE,
+                    "farthest reach a place, gauge or abstraction may be moved to"),
+            of(
+                    "discharge.area-exponent",
+                    "-",
+                    0.3,
+                    1,
+                    1.5,
+                    "discharge in proportion to area",
+                    "growth of discharge with drainage area, one gauge alone"),
+            of("channel.width-coefficient", "m", 0.5, 8.3, 50, TRADE, "width at 1 m3/s, downstream"),
             of(
                     "channel.width-exponent",
                     "-",
-                    1,
                     0,
                     0.5,
                     1,
                     "Leopold & Maddock (1953), downstream b (from memory)",
                     "width, downstream"),
-            of("channel.depth-coefficient", "m", 1, 0.02, 0.40, 5, TRADE, "depth at 1 m3/s, downstream"),
+            of("channel.depth-coefficient", "m", 0.02, 0.40, 5, TRADE, "depth at 1 m3/s, downstream"),
             of(
                     "channel.depth-exponent",
                     "-",
-                    1,
                     0,
                     0.4,
                     1,
@@ -33,7 +49,6 @@ public final class SettingList {
             of(
                     "channel.station-width-exponent",
                     "-",
-                    1,
                     0,
                     0.26,
                     1,
@@ -42,35 +57,41 @@ public final class SettingList {
             of(
                     "channel.station-depth-exponent",
                     "-",
-                    1,
                     0,
                     0.40,
                     1,
                     "Leopold & Maddock (1953), at-a-station f",
                     "depth, from state to state"),
-            required("channel.manning-n", "-", 1, 0.01, 0.3, "Manning channels; shear where given"),
-            of(
-                    "channel.side-slope",
-                    "-",
-                    1,
-                    0,
-                    0,
-                    10,
-                    "rectangular section",
-                    "Manning channels: horizontal per vertical"),
+            required("channel.manning-n", "-", 0.01, 0.3, "Manning channels; shear where given"),
+            of("channel.side-slope", "-", 0, 0, 10, "rectangular section", "Manning channels: horizontal per vertical"),
             of(
                     "channel.slope-floor",
                     "-",
-                    1,
                     1e-7,
                     1e-5,
                     1e-2,
                     "floor used in national hydrography (from memory)",
                     "slope from attribute or DEM"),
+            of("solids.density", "kg/m3", 1100, 2650, 20000, "quartz", "grain density of classes that state none"),
+            of(
+                    "solids.tau-cd",
+                    "Pa",
+                    0.01,
+                    0.1,
+                    10,
+                    "critical shear for deposition, 0.06 to 1.0 Pa in use",
+                    "classes that state none"),
+            of(
+                    "solids.cohesive-below",
+                    "um",
+                    0,
+                    63,
+                    2000,
+                    "silt-sand boundary of the usual grade scales (from memory)",
+                    "classes that do not say whether they are cohesive"),
             of(
                     "solids.bed-porosity",
                     "-",
-                    1,
                     0.2,
                     0.6,
                     0.95,
@@ -79,17 +100,15 @@ public final class SettingList {
             of(
                     "solids.net-sedimentation",
                     "mm/yr",
-                    1e-3 / 31557600.0,
                     0,
                     0,
                     1000,
                     "no net sedimentation unless stated",
                     "carried-through bound"),
-            of("solids.median-diameter", "mm", 1e-3, 0.01, 1, 500, TRADE, "bed d50, for skin shear"),
+            of("solids.median-diameter", "mm", 0.01, 1, 500, TRADE, "bed d50, for skin shear"),
             of(
                     "mercury.log10-kd",
                     "log10 L/kg",
-                    1,
                     1,
                     5.3,
                     8,
@@ -98,7 +117,6 @@ public final class SettingList {
             of(
                     "mercury.kd-slope",
                     "-",
-                    1,
                     0,
                     0,
                     2,
@@ -107,7 +125,6 @@ public final class SettingList {
             of(
                     "mercury.kd-reference-sediment",
                     "mg/L",
-                    1e-3,
                     0.1,
                     100,
                     100000,
@@ -116,7 +133,6 @@ public final class SettingList {
             of(
                     "mercury.doc-log10-k",
                     "log10 L/kg",
-                    1,
                     0,
                     0,
                     8,
@@ -125,7 +141,6 @@ public final class SettingList {
             of(
                     "mercury.grain-release-rate",
                     "1/d",
-                    1.0 / 86400.0,
                     0,
                     0,
                     10,
@@ -134,17 +149,15 @@ public final class SettingList {
             of(
                     "background.solids-mercury-content",
                     "mg/kg",
-                    1e-6,
                     0,
                     0.05,
                     1000,
                     "range 0.02 to 0.2, " + TRADE,
                     "background"),
-            of("flood.set-down-length", "km", 1000, 0.01, 1, 100, TRADE, "e-fold length of sand set down in a flood"),
+            of("flood.set-down-length", "km", 0.01, 1, 100, TRADE, "e-fold length of sand set down in a flood"),
             of(
                     "flood.overbank-share-per-km",
                     "1/km",
-                    1e-3,
                     0,
                     0,
                     1,
@@ -153,15 +166,14 @@ public final class SettingList {
             of(
                     "mixing.transverse-coefficient",
                     "-",
-                    1,
                     0.05,
                     0.6,
                     3,
                     "Fischer et al. (1979), natural channels (from memory)",
                     "full-mixing length"),
-            of("screening.factor-water-bed", "-", 1, 1, 5, 1000, TRADE, "stated factor for water and bed"),
-            of("screening.factor-fish", "-", 1, 1, 10, 1000, TRADE, "stated factor for fish"),
-            of("screening.bounds-ratio", "-", 1, 1, 3, 1000, TRADE, "hatching where the bounds differ by more"));
+            of("screening.factor-water-bed", "-", 1, 5, 1000, TRADE, "stated factor for water and bed"),
+            of("screening.factor-fish", "-", 1, 10, 1000, TRADE, "stated factor for fish"),
+            of("screening.bounds-ratio", "-", 1, 3, 1000, TRADE, "hatching where the bounds differ by more"));
 
     private SettingList() {}
 
@@ -171,18 +183,15 @@ public final class SettingList {
     }
 
     private static Setting of(
-            String path,
-            String unit,
-            double toSi,
-            double low,
-            double fallback,
-            double high,
-            String source,
-            String acts) {
-        return new Setting(path, unit, toSi, low, fallback, true, high, source, acts);
+            String path, String unit, double low, double fallback, double high, String source, String acts) {
+        return new Setting(path, unit, factor(unit), low, fallback, true, high, source, acts);
     }
 
-    private static Setting required(String path, String unit, double toSi, double low, double high, String acts) {
-        return new Setting(path, unit, toSi, low, low, false, high, "must be stated", acts);
+    private static Setting required(String path, String unit, double low, double high, String acts) {
+        return new Setting(path, unit, factor(unit), low, low, false, high, "must be stated", acts);
+    }
+
+    private static double factor(String unit) {
+        return Setting.dimensionOf(unit).requireUnit(unit).toSi();
     }
 }

@@ -1,0 +1,153 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.silverwake.model.quantity.DecimalMark;
+
+/**
+ * Reads a table as offices save it: comma or semicolon, decimal point or (with semicolons) decimal comma, with or without
+ * a byte-order mark, UTF-8 or else Windows-1252.
+ */
+final class CsvFile {
+    private static final Charset OFFICE = Charset.forName("windows-1252");
+    private static final String NUMBER_AND_UNIT = "([+-]?[\\d.,]+)(\\s*[^\\d\\s].*)?";
+
+    private CsvFile() {}
+
+    /** The table; empty with a noted problem where the file cannot be read as one. */
+    static Optional<Table> read(Path file, Problems problems) {
+        String label = file.getFileName().toString();
+        try {
+            String text = decode(Files.readAllBytes(file));
+            char separator = separator(text);
+            return table(label, text, separator, problems);
+        } catch (CsvParseException e) {
+            problems.add(label, "is not a table (" + e.getMessage() + "); check its quotes");
+        } catch (IOException | UncheckedIOException e) {
+            problems.add(label, "cannot be read; check the file");
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Table> table(String label, String text, char separator, Problems problems) {
+        List<CsvRecord> records = new ArrayList<>();
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(separator)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(text)) {
+            reader.forEach(records::add);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        if (records.isEmpty()) {
+            problems.add(label, "is empty; give a heading line and a line for each entry");
+            return Optional.empty();
+        }
+        List<String> header = header(label, records.get(0), problems);
+        List<Table.Line> rows = new ArrayList<>();
+        for (CsvRecord record : records.subList(1, records.size())) {
+            line(label, header, record, problems).ifPresent(rows::add);
+        }
+        DecimalMark mark = separator == ';' ? mark(rows) : DecimalMark.POINT;
+        return Optional.of(new Table(label, new LinkedHashSet<>(header), rows, mark));
+    }
+
+    private static List<String> header(String label, CsvRecord record, Problems problems) {
+        List<String> header = new ArrayList<>();
+        for (String field : record.getFields()) {
+            String name = Table.columnName(field);
+            if (name.isEmpty()) {
+                name = "note (column " + (header.size() + 1) + ", without a heading)";
+            } else if (header.contains(name)) {
+                problems.add(label + ":" + record.getStartingLineNumber() + " " + name, "is a column twice; keep one");
+            }
+            header.add(name);
+        }
+        return header;
+    }
+
+    private static Optional<Table.Line> line(String label, List<String> header, CsvRecord record, Problems problems) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (int i = 0; i < record.getFieldCount(); i++) {
+            String cell = record.getField(i).replace('\u00a0', ' ').strip();
+            if (cell.isEmpty()) {
+                continue;
+            }
+            if (i >= header.size()) {
+                problems.add(
+                        label + ":" + record.getStartingLineNumber(),
+                        "has " + record.getFieldCount() + " cells under " + header.size()
+                                + " headings; put a cell that holds the separator in quotes");
+                break;
+            }
+            cells.put(header.get(i), cell);
+        }
+        return cells.isEmpty() ? Optional.empty() : Optional.of(new Table.Line(record.getStartingLineNumber(), cells));
+    }
+
+    /** A decimal comma, unless the numbers of the file show points that can be nothing but decimal. */
+    private static DecimalMark mark(List<Table.Line> rows) {
+        boolean point = false;
+        for (Table.Line row : rows) {
+            for (Map.Entry<String, String> cell : row.cells().entrySet()) {
+                if (cell.getKey().startsWith("note") || !cell.getValue().matches(NUMBER_AND_UNIT)) {
+                    continue;
+                }
+                String number = cell.getValue().replaceAll(NUMBER_AND_UNIT, "$1");
+                if (DecimalMark.showsComma(number)) {
+                    return DecimalMark.COMMA;
+                }
+                point |= DecimalMark.showsPoint(number);
+            }
+        }
+        return point ? DecimalMark.POINT : DecimalMark.COMMA;
+    }
+
+    /** The separator that the heading line holds more of, outside quotes. */
+    private static char separator(String text) {
+        int commas = 0;
+        int semicolons = 0;
+        boolean quoted = false;
+        for (int i = 0; i < text.length() && (quoted || text.charAt(i) != '\n'); i++) {
+            char c = text.charAt(i);
+            quoted ^= c == '"';
+            if (!quoted) {
+                commas += c == ',' ? 1 : 0;
+                semicolons += c == ';' ? 1 : 0;
+            }
+        }
+        return semicolons > commas ? ';' : ',';
+    }
+
+    private static String decode(byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            text = new String(bytes, OFFICE);
+        }
+        return text.startsWith("\ufeff") ? text.substring(1) : text;
+    }
+}

@@ -1,0 +1,111 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import org.silverwake.model.input.Setting;
+import org.silverwake.model.quantity.DecimalMark;
+import org.silverwake.model.quantity.Dimension;
+import org.silverwake.model.quantity.Quantity;
+
+/**
+ * One key of a scenario file, or one column of a table: what it takes and what it means. Low and high are in
+ * {@code unit}, which is also the unit of messages.
+ *
+ * @param path dotted path; {@code *} stands for a name the user chooses, or for an item of a list
+ * @param kind what is expected
+ * @param dimension of a quantity
+ * @param unit in which the range is told
+ * @param low smallest accepted [unit]
+ * @param high largest accepted [unit]
+ * @param choices accepted words of a choice
+ * @param fallback what holds where the key is absent, in words; "required" where it must be there
+ * @param meaning in a few words
+ */
+record Key(
+        String path,
+        Kind kind,
+        Dimension dimension,
+        String unit,
+        double low,
+        double high,
+        List<String> choices,
+        String fallback,
+        String meaning) {
+    /** What a key takes. */
+    enum Kind {
+        QUANTITY,
+        TEXT,
+        FILE,
+        DATE,
+        FLAG,
+        CHOICE,
+        UNIT
+    }
+
+    private static final double SLACK = 1e-12;
+
+    static Key quantity(
+            String path, Dimension dimension, String unit, double low, double high, String fallback, String meaning) {
+        return new Key(path, Kind.QUANTITY, dimension, unit, low, high, List.of(), fallback, meaning);
+    }
+
+    static Key word(String path, Kind kind, String fallback, String meaning) {
+        return new Key(path, kind, Dimension.DIMENSIONLESS, "", 0, 0, List.of(), fallback, meaning);
+    }
+
+    static Key choice(String path, List<String> choices, String fallback, String meaning) {
+        return new Key(path, Kind.CHOICE, Dimension.DIMENSIONLESS, "", 0, 0, choices, fallback, meaning);
+    }
+
+    static Key of(Setting setting) {
+        String fallback = setting.hasDefault() ? amount(setting.fallback(), setting.unit()) : "required where it acts";
+        return quantity(
+                setting.path(),
+                setting.dimension(),
+                setting.unit(),
+                setting.low(),
+                setting.high(),
+                fallback,
+                setting.acts());
+    }
+
+    /**
+     * The quantity in the text, in SI (temperatures in degC, angles in degrees).
+     *
+     * @throws IllegalArgumentException in words for the user, if it is not a quantity of this key or out of its range
+     */
+    double read(String text, DecimalMark mark) {
+        Quantity quantity = Quantity.parse(text, dimension, mark);
+        double shown = quantity.in(unit);
+        double slack = SLACK * Math.abs(shown);
+        if (!(shown >= low - slack && shown <= high + slack)) {
+            throw new IllegalArgumentException(text.strip() + " is not allowed; give " + range());
+        }
+        return dimension == Dimension.TEMPERATURE ? Math.rint(shown * 1e9) / 1e9 : quantity.si();
+    }
+
+    /** "0.01 to 0.3", with the unit where there is one. */
+    String range() {
+        return show(low) + " to " + amount(high, unit);
+    }
+
+    static String amount(double value, String unit) {
+        return unit.equals("-") ? show(value) : show(value) + " " + unit;
+    }
+
+    /** A number as people write it, six digits at most. */
+    static String show(double value) {
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+        double size = Math.abs(value);
+        return size < 1e-3 || size >= 1e9
+                ? rounded.toString().replace("E+", "e").replace("E", "e")
+                : rounded.toPlainString();
+    }
+}

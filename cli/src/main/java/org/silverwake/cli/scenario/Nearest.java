@@ -1,0 +1,52 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.Collection;
+import java.util.Optional;
+
+/** Finds the known word that a mistyped one was probably meant to be. */
+final class Nearest {
+    private Nearest() {}
+
+    /** "nearest known is x" if one is near, else the whole list; for the end of a message. */
+    static String hint(String word, Collection<String> known) {
+        Optional<String> near = find(word, known);
+        return near.map(n -> "the nearest known one is " + n)
+                .orElseGet(() -> "known here: " + String.join(", ", known));
+    }
+
+    /** The known word that starts like this one or differs least, within half its letters. */
+    static Optional<String> find(String word, Collection<String> known) {
+        String best = null;
+        int least = Math.max(2, word.length() / 2) + 1;
+        for (String candidate : known) {
+            boolean starts = word.length() > 1 && (candidate.startsWith(word) || word.startsWith(candidate));
+            int distance = starts ? 1 : distance(word, candidate);
+            if (distance < least) {
+                least = distance;
+                best = candidate;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** Smallest number of letters inserted, removed or replaced to turn a into b (Levenshtein 1966). */
+    static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
+    }
+}

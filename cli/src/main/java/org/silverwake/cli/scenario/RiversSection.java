@@ -1,0 +1,140 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.silverwake.cli.scenario.ScenarioInput.Column;
+import org.silverwake.cli.scenario.ScenarioInput.Elevation;
+import org.silverwake.cli.scenario.ScenarioInput.Outlet;
+import org.silverwake.cli.scenario.ScenarioInput.Position;
+import org.silverwake.cli.scenario.ScenarioInput.Rivers;
+import org.silverwake.model.input.Settings;
+import org.silverwake.model.quantity.Dimension;
+
+/** The river layer and how to read it. */
+final class RiversSection {
+    private RiversSection() {}
+
+    static Rivers read(YamlValue rivers, Sources sources, Settings settings, StateNames states) {
+        if (!rivers.at("file").isPresent()) {
+            rivers.at("file").missing();
+        }
+        return new Rivers(
+                sources.find("rivers", rivers.at("file")).orElse(Path.of("")),
+                rivers.at("layer").text(),
+                rivers.at("crs").text(),
+                rivers.at("filter").text(),
+                rivers.at("id").text(),
+                rivers.at("name").text(),
+                columns(rivers.at("columns"), states),
+                elevation(rivers.at("elevation"), sources),
+                settings.value("rivers.snap-tolerance"),
+                outlets(rivers.at("outlets")),
+                orientBy(rivers.at("orient-by")));
+    }
+
+    private static List<Column> columns(YamlValue section, StateNames states) {
+        List<Column> columns = new ArrayList<>();
+        for (String key : section.names()) {
+            YamlValue value = section.at(key);
+            Dimension dimension = KeyTable.RIVER_COLUMNS.get(key);
+            if (dimension == null) {
+                continue; // an unknown key, noted already
+            }
+            if (!value.isMap()) {
+                value.problem("names no column and unit; give a map such as {column: NAME, unit: "
+                        + dimension.units().get(0).name() + "}");
+            } else if (KeyTable.BY_STATE.contains(key) && !value.at("column").isPresent()) {
+                states.checkNames(value);
+                for (String state : value.names()) {
+                    columns.add(column(key + "." + state, value.at(state), dimension));
+                }
+            } else {
+                columns.add(column(key, value, dimension));
+            }
+        }
+        return columns;
+    }
+
+    private static Column column(String key, YamlValue value, Dimension dimension) {
+        double factor = key.equals("kind") ? 1 : factor(value.at("unit"), dimension);
+        return new Column(
+                key,
+                value.at("column").requireText(),
+                factor,
+                value.at("missing").texts());
+    }
+
+    /** Factor of the unit; those that are dimensionless may leave it out. */
+    private static double factor(YamlValue unit, Dimension dimension) {
+        if (!unit.isPresent()) {
+            if (!dimension.isBare()) {
+                unit.problem("is missing; give one of " + dimension.accepted());
+            }
+            return 1;
+        }
+        try {
+            Optional<String> text = unit.text();
+            return text.isPresent() ? dimension.requireUnit(text.get()).toSi() : 1;
+        } catch (IllegalArgumentException e) {
+            unit.problem(e.getMessage());
+            return 1;
+        }
+    }
+
+    private static Optional<Elevation> elevation(YamlValue section, Sources sources) {
+        if (!section.isPresent()) {
+            return Optional.empty();
+        }
+        if (!section.at("file").isPresent()) {
+            section.at("file").missing();
+        }
+        Optional<Path> file = sources.find("elevation", section.at("file"));
+        double factor = factor(section.at("unit"), Dimension.LENGTH);
+        return file.map(f -> new Elevation(f, factor));
+    }
+
+    private static List<Outlet> outlets(YamlValue section) {
+        List<Outlet> outlets = new ArrayList<>();
+        for (YamlValue item : section.items()) {
+            if (item.isMap()) {
+                outlets.add(outlet(item));
+            } else {
+                item.text()
+                        .ifPresent(id ->
+                                outlets.add(new Outlet(Optional.of(id), Optional.empty(), OptionalDouble.empty())));
+            }
+        }
+        return outlets;
+    }
+
+    private static Outlet outlet(YamlValue item) {
+        YamlValue longitude = item.at("longitude");
+        YamlValue latitude = item.at("latitude");
+        Optional<Position> position = Optional.empty();
+        if (longitude.isPresent() || latitude.isPresent()) {
+            position = Optional.of(new Position(longitude.requireQuantity(), latitude.requireQuantity(), false));
+        }
+        if (item.at("feature").isPresent() == position.isPresent()) {
+            item.problem("is no outlet; give feature, or longitude and latitude");
+        }
+        return new Outlet(
+                item.at("feature").text(), position, item.at("basin-area").quantity());
+    }
+
+    private static List<String> orientBy(YamlValue section) {
+        if (!section.isPresent()) {
+            return KeyTable.require("rivers.orient-by").choices();
+        }
+        List<String> ways = new ArrayList<>();
+        for (YamlValue item : section.items()) {
+            item.choiceOf("rivers.orient-by").ifPresent(ways::add);
+        }
+        return ways;
+    }
+}

@@ -1,0 +1,126 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import org.silverwake.cli.scenario.ScenarioInput.Background;
+import org.silverwake.cli.scenario.ScenarioInput.Discharge;
+import org.silverwake.cli.scenario.ScenarioInput.FlowState;
+import org.silverwake.cli.scenario.ScenarioInput.Project;
+import org.silverwake.cli.scenario.ScenarioInput.Rivers;
+import org.silverwake.cli.scenario.ScenarioInput.Solids;
+import org.silverwake.model.input.Settings;
+
+/** Reads scenario.yaml and its tables into a {@link ScenarioInput}, every value checked and in SI. */
+public final class ScenarioReader {
+    /** Name of the scenario file in its folder. */
+    public static final String FILE = "scenario.yaml";
+
+    private static final LocalDate NO_DATE = LocalDate.EPOCH;
+
+    private final Problems problems = new Problems();
+    private final Sources sources;
+
+    private ScenarioReader(Path folder, PointTable points) {
+        this.sources = new Sources(folder, points, problems);
+    }
+
+    /**
+     * Reads a scenario whose tables are CSV files.
+     *
+     * @param folderOrFile the scenario's folder, or its YAML file
+     * @throws ScenarioException with all problems found
+     */
+    public static ScenarioInput read(Path folderOrFile) {
+        return read(folderOrFile, file -> {
+            throw new IllegalArgumentException(file.getFileName() + " is not a table; give a .csv file");
+        });
+    }
+
+    /**
+     * Reads a scenario whose tables are CSV files or point layers.
+     *
+     * @param folderOrFile the scenario's folder, or its YAML file
+     * @param points reads tables that are not CSV files
+     * @throws ScenarioException with all problems found
+     */
+    public static ScenarioInput read(Path folderOrFile, PointTable points) {
+        Path file = Files.isDirectory(folderOrFile) ? folderOrFile.resolve(FILE) : folderOrFile;
+        if (!Files.isRegularFile(file)) {
+            throw new ScenarioException(
+                    List.of(folderOrFile + ": there is no scenario here; give a folder that holds " + FILE));
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        return new ScenarioReader(folder, points).readAll(file, folder);
+    }
+
+    private ScenarioInput readAll(Path file, Path folder) {
+        Optional<YamlValue> found = YamlFile.read(file, problems);
+        if (found.isEmpty()) {
+            problems.requireNone();
+        }
+        YamlValue root = found.orElseThrow();
+        Settings settings = SettingsSection.read(root);
+        List<FlowState> states = StatesSection.read(root.at("flow-states"), settings);
+        StateNames names = StateNames.of(states);
+        Rivers rivers = RiversSection.read(root.at("rivers"), sources, settings, names);
+        Discharge discharge = WaterSection.discharge(root.at("discharge"), rivers, settings, names);
+        Solids solids = SolidsSection.read(root.at("solids").at("classes"), settings);
+        SitesTable sites = new SitesTable(names, solids.classes(), problems);
+        PlaceTables places = new PlaceTables(names, problems);
+        ScenarioInput input = new ScenarioInput(
+                folder,
+                project(root),
+                rivers,
+                states,
+                discharge,
+                WaterSection.channel(root.at("channel"), rivers, settings, names),
+                solids,
+                SettingsSection.mercury(root.at("mercury"), states, settings),
+                new Background(settings.value("background.solids-mercury-content")),
+                settings,
+                sources.table("sites", root.atPath("sites.file"))
+                        .map(sites::read)
+                        .orElse(List.of()),
+                sources.table("places", root.atPath("places.file"))
+                        .map(places::places)
+                        .orElse(List.of()),
+                sources.table("gauges", root.atPath("gauges.file"))
+                        .map(places::gauges)
+                        .orElse(List.of()),
+                sources.table("abstractions", root.atPath("abstractions.file"))
+                        .map(places::abstractions)
+                        .orElse(List.of()),
+                OutputsSection.guidelines(root.at("guidelines"), sources),
+                OutputsSection.outputs(root.at("outputs")),
+                sources.files(),
+                problems.warnings());
+        WaterSection.checkGauges(root.at("discharge"), input);
+        problems.requireNone();
+        return input;
+    }
+
+    private static Project project(YamlValue root) {
+        YamlValue date = root.at("date");
+        String written = date.requireText();
+        LocalDate day = NO_DATE;
+        if (!written.isEmpty()) {
+            try {
+                day = LocalDate.parse(written);
+            } catch (DateTimeParseException e) {
+                date.problem("\"" + written + "\" is not a date; give it as YYYY-MM-DD, such as 2026-03-04");
+            }
+        }
+        return new Project(
+                root.at("title").requireText(),
+                root.at("prepared-by").requireText(),
+                day,
+                root.at("language").text().orElse("en"));
+    }
+}

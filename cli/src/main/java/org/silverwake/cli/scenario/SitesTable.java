@@ -1,0 +1,207 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.silverwake.cli.scenario.ScenarioInput.Effluent;
+import org.silverwake.cli.scenario.ScenarioInput.Outfall;
+import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
+import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.scenario.ScenarioInput.SolidsClass;
+import org.silverwake.cli.scenario.ScenarioInput.Tailings;
+import org.silverwake.model.quantity.Dimension;
+
+/** The table of discharge points. */
+final class SitesTable {
+    static final Key RELEASE = Key.quantity("release", Dimension.MASS_FLOW, "kg/yr", 0, 1e6, "", "mercury released");
+    static final Key TAILINGS =
+            Key.quantity("tailings", Dimension.MASS_FLOW, "t/yr", 0, 1e9, "", "dry tailings released");
+    static final Key CONTENT =
+            Key.quantity("content", Dimension.MASS_CONTENT, "mg/kg", 0, 1e6, "", "mercury content of the tailings");
+    static final Key EFFLUENT = Key.quantity("effluent", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "effluent discharge");
+    static final Key CONCENTRATION =
+            Key.quantity("concentration", Dimension.CONCENTRATION, "ug/L", 0, 1e8, "", "mercury in the effluent");
+    static final Key WATER = Key.quantity("water", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "water added with slurry");
+    static final Key SHARE = Key.quantity("share", Dimension.DIMENSIONLESS, "-", 0, 1, "", "share");
+
+    private static final List<String> PATHS = List.of("slurry", "leach-tank", "seepage");
+    private static final List<String> OUTFALLS = List.of("bank", "mid-channel");
+
+    private final StateNames states;
+    private final List<SolidsClass> classes;
+    private final Problems problems;
+
+    SitesTable(StateNames states, List<SolidsClass> classes, Problems problems) {
+        this.states = states;
+        this.classes = classes;
+        this.problems = problems;
+    }
+
+    List<Site> read(Table table) {
+        table.checkColumns(columns(), List.of("name", "path"), problems);
+        List<Site> sites = new ArrayList<>();
+        Set<String> seen = new HashSet<>();
+        for (TableRow row : table.read(problems)) {
+            sites.add(site(row, seen));
+        }
+        return sites;
+    }
+
+    /** Columns that the table may have, besides those that begin with note. */
+    Set<String> columns() {
+        Set<String> known = new LinkedHashSet<>(
+                List.of("name", "group", "longitude", "latitude", "x", "y", "path", "exchangeable_share"));
+        for (String stem : List.of("release", "tailings", "effluent", "water")) {
+            known.addAll(List.of(stem, stem + "_unit"));
+            known.addAll(states.columns(stem));
+        }
+        known.addAll(List.of("content", "content_unit", "concentration", "concentration_unit"));
+        known.addAll(states.columns("year_share"));
+        classes.forEach(c -> known.add(classColumn(c)));
+        known.addAll(List.of("outfall", "river", "note"));
+        return known;
+    }
+
+    private Site site(TableRow row, Set<String> seen) {
+        String name = row.requireName(seen);
+        Optional<List<Double>> mercury = row.byState("release", RELEASE, states);
+        Optional<List<Double>> mass = row.byState("tailings", TAILINGS, states);
+        Optional<List<Double>> flow = row.byState("effluent", EFFLUENT, states);
+        int ways = (mercury.isPresent() ? 1 : 0) + (mass.isPresent() ? 1 : 0) + (flow.isPresent() ? 1 : 0);
+        if (ways != 1) {
+            row.problem(
+                    "release, tailings, effluent",
+                    (ways == 0 ? "none is given" : "several are given")
+                            + "; give exactly one: release, or tailings with content, or effluent with concentration");
+        }
+        double content = partner(row, "tailings", mass.isPresent(), "content", CONTENT);
+        double concentration = partner(row, "effluent", flow.isPresent(), "concentration", CONCENTRATION);
+        if (concentration > StatesSection.SOLUBILITY) {
+            row.warn("concentration", "is above 60 ug/L, the solubility of Hg(0); check the unit");
+        }
+        YearShares year = yearShares(row);
+        Optional<List<Double>> effluent = flow.map(year::spread);
+        return new Site(
+                row.where(),
+                name,
+                row.text("group").orElse(name),
+                row.position(),
+                path(row),
+                mercury.map(year::spread),
+                mass.map(m -> new Tailings(year.spread(m), content)),
+                effluent.map(f -> new Effluent(f, concentration)),
+                row.number("exchangeable_share", SHARE),
+                classShares(row),
+                water(row, effluent),
+                outfall(row),
+                row.text("river"),
+                row.text("note").orElse(""));
+    }
+
+    private double partner(TableRow row, String first, boolean given, String second, Key key) {
+        OptionalDouble value = row.quantity(second, key, second + "_unit");
+        if (given != row.has(second)) {
+            row.problem(
+                    given ? second : first,
+                    "is blank while " + (given ? first : second) + " is given; give both, or neither");
+        }
+        return value.orElse(0);
+    }
+
+    /** Effluent is itself added water; slurry water stands in its own column. */
+    private List<Double> water(TableRow row, Optional<List<Double>> effluent) {
+        Optional<List<Double>> water = row.byState("water", WATER, states);
+        if (effluent.isPresent() && water.isPresent()) {
+            row.problem("water", "stands beside effluent, which is itself the water added; leave it blank");
+        }
+        return effluent.or(() -> water).orElse(states.same(0));
+    }
+
+    private ReleasePath path(TableRow row) {
+        String word = row.requireText("path", String.join(" or ", PATHS)).toLowerCase(Locale.ROOT);
+        int index = PATHS.indexOf(word.replaceAll("[\\s_]+", "-"));
+        if (index < 0 && !word.isEmpty()) {
+            row.problem("path", "\"" + word + "\" is not known; give " + String.join(" or ", PATHS));
+        }
+        return ReleasePath.values()[Math.max(0, index)];
+    }
+
+    private Outfall outfall(TableRow row) {
+        String word = row.text("outfall").orElse("bank").toLowerCase(Locale.ROOT);
+        int index = OUTFALLS.indexOf(word.replaceAll("[\\s_]+", "-"));
+        if (index < 0) {
+            row.problem("outfall", "\"" + word + "\" is not known; give " + String.join(" or ", OUTFALLS));
+        }
+        return Outfall.values()[Math.max(0, index)];
+    }
+
+    private List<Double> classShares(TableRow row) {
+        List<Double> shares = new ArrayList<>();
+        double sum = 0;
+        for (SolidsClass each : classes) {
+            double share = row.number(classColumn(each), SHARE).orElse(each.tailingsShare());
+            shares.add(share);
+            sum += share;
+        }
+        boolean given = classes.stream().anyMatch(c -> row.has(classColumn(c)));
+        if (given && Math.abs(sum - 1) > StatesSection.SHARE_TOLERANCE) {
+            row.problem(
+                    "class shares",
+                    "sum to " + Key.show(sum)
+                            + " (a blank one counts with its tailings-share); give shares that sum to 1");
+        }
+        return shares;
+    }
+
+    private static String classColumn(SolidsClass solidsClass) {
+        return "class_" + Table.columnName(solidsClass.name());
+    }
+
+    private YearShares yearShares(TableRow row) {
+        Optional<List<Double>> shares = row.byState("year_share", SHARE, states);
+        if (shares.isEmpty()) {
+            return new YearShares(states.same(1));
+        }
+        double sum = shares.get().stream().mapToDouble(s -> s).sum();
+        if (Math.abs(sum - 1) > StatesSection.SHARE_TOLERANCE) {
+            row.problem("year_share", "sums to " + Key.show(sum) + " over the flow states; give shares that sum to 1");
+        }
+        for (String stem : List.of("release", "tailings", "effluent")) {
+            if (states.columns(stem).stream().anyMatch(row::has)) {
+                row.problem("year_share", "stands beside " + stem + " per flow state; keep one way");
+            }
+        }
+        List<Double> factors = new ArrayList<>();
+        for (int s = 0; s < states.size(); s++) {
+            double ofYear = states.shares().get(s);
+            double share = shares.get().get(s);
+            if (ofYear == 0 && share > 0) {
+                row.problem(
+                        "year_share",
+                        "gives a release to flow state " + states.names().get(s)
+                                + ", whose share-of-year is 0; give 0");
+            }
+            factors.add(share == 0 ? 0 : share / ofYear);
+        }
+        return new YearShares(factors);
+    }
+
+    /** Factors from the year's mean rate to the rate in each state: a_s/p_s (model.md, discharge points). */
+    private record YearShares(List<Double> factors) {
+        List<Double> spread(List<Double> rates) {
+            List<Double> spread = new ArrayList<>();
+            for (int s = 0; s < rates.size(); s++) {
+                spread.add(rates.get(s) * factors.get(s));
+            }
+            return spread;
+        }
+    }
+}

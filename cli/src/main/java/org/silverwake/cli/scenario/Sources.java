@@ -1,0 +1,68 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.silverwake.cli.scenario.ScenarioInput.SourceFile;
+
+/** Finds the files a scenario names, relative to its folder, and remembers them for the record of the run. */
+final class Sources {
+    private final Path folder;
+    private final PointTable points;
+    private final Problems problems;
+    private final List<SourceFile> files = new ArrayList<>();
+
+    Sources(Path folder, PointTable points, Problems problems) {
+        this.folder = folder;
+        this.points = points;
+        this.problems = problems;
+    }
+
+    /** The file named by a value; empty where the key is absent, or with a noted problem where the file is. */
+    Optional<Path> find(String role, YamlValue value) {
+        Optional<String> name = value.text();
+        if (name.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = folder.resolve(name.get()).normalize();
+            if (Files.isRegularFile(file)) {
+                files.add(new SourceFile(role, Path.of(name.get())));
+                return Optional.of(file);
+            }
+            value.problem("there is no file " + name.get() + "; give a path from the scenario's folder");
+        } catch (InvalidPathException e) {
+            value.problem("\"" + name.get() + "\" is not a path; give a path from the scenario's folder");
+        }
+        return Optional.empty();
+    }
+
+    /** The table named by a value; empty where the key is absent, or with a noted problem where it cannot be read. */
+    Optional<Table> table(String role, YamlValue value) {
+        Optional<Path> file = find(role, value);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        String name = file.get().getFileName().toString();
+        if (name.endsWith(".csv") || name.endsWith(".txt")) {
+            return CsvFile.read(file.get(), problems);
+        }
+        try {
+            return Optional.of(points.read(file.get()));
+        } catch (IllegalArgumentException e) {
+            value.problem(e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    /** The files found so far, with their role. */
+    List<SourceFile> files() {
+        return List.copyOf(files);
+    }
+}

@@ -1,0 +1,92 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.silverwake.cli.scenario.ScenarioInput.FlowState;
+import org.silverwake.cli.scenario.ScenarioInput.Rating;
+import org.silverwake.model.input.Settings;
+
+/** Flow states. */
+final class StatesSection {
+    /** Shares of anything sum to 1 within this. */
+    static final double SHARE_TOLERANCE = 1e-6;
+
+    /** Words that have a meaning of their own beside a state's name, in keys or column names. */
+    private static final Set<String> TAKEN = Set.of("unit", "column", "missing");
+
+    /** Solubility of Hg(0), about 60 ug/L [kg/m3]: more than that dissolved asks for a second look at the unit. */
+    static final double SOLUBILITY = 60e-6;
+
+    private static final double ONE_GRAM_PER_LITER = 1;
+
+    private StatesSection() {}
+
+    static List<FlowState> read(YamlValue section, Settings settings) {
+        List<FlowState> states = new ArrayList<>();
+        Set<String> columns = new HashSet<>();
+        if (!section.isMap() || section.names().isEmpty()) {
+            section.problem("holds no flow state; give at least one, with share-of-year 1");
+            return states;
+        }
+        for (String name : section.names()) {
+            YamlValue state = section.at(name);
+            String column = Table.columnName(name);
+            if (TAKEN.contains(column) || !name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*")) {
+                state.problem(
+                        "cannot be the name of a flow state; give letters, digits, blanks, - or _, and not one of "
+                                + TAKEN.stream().sorted().toList());
+            }
+            if (!columns.add(column)) {
+                state.problem("reads like another flow state in column names; give names that differ in letters");
+            }
+            states.add(state(name, state, settings));
+        }
+        double sum = states.stream().mapToDouble(FlowState::share).sum();
+        if (Math.abs(sum - 1) > SHARE_TOLERANCE) {
+            section.problem("share-of-year sums to " + Key.show(sum) + "; give shares that sum to 1");
+        }
+        return states;
+    }
+
+    private static FlowState state(String name, YamlValue state, Settings settings) {
+        OptionalDouble sediment = state.at("suspended-sediment").quantity();
+        Optional<Rating> rating = rating(state);
+        if (state.at("suspended-sediment").isPresent() == state.at("rating").isPresent()) {
+            state.problem("needs suspended-sediment, or rating with a and b; give one of the two");
+        }
+        if (sediment.orElse(0) > ONE_GRAM_PER_LITER && settings.value("mercury.kd-slope") == 0) {
+            state.at("suspended-sediment")
+                    .warn("is above 1 g/L while mercury.kd-slope is 0; log10 Kd usually falls with suspended sediment");
+        }
+        YamlValue lateral = state.at("lateral-filtered-mercury");
+        double filtered = lateral.requireQuantity();
+        if (filtered > SOLUBILITY) {
+            lateral.warn("is above 60 ug/L, the solubility of Hg(0); check the unit");
+        }
+        return new FlowState(
+                name,
+                state.at("share-of-year").requireQuantity(),
+                state.at("temperature").requireQuantity(),
+                sediment,
+                rating,
+                filtered,
+                state.at("dissolved-organic-carbon").quantity(),
+                state.at("flood").flag(false));
+    }
+
+    private static Optional<Rating> rating(YamlValue state) {
+        YamlValue rating = state.at("rating");
+        if (!rating.isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Rating(rating.at("a").requireQuantity(), rating.at("b").requireQuantity()));
+    }
+}

@@ -1,0 +1,70 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.silverwake.model.quantity.DecimalMark;
+
+/**
+ * Rows of text under named columns, from whatever file they came. Column names are lower case, blanks and hyphens
+ * written as underscores.
+ *
+ * @param label name of the file, for messages
+ * @param columns in order
+ * @param rows in order, blank ones left out
+ * @param mark how numbers are written
+ */
+public record Table(String label, Set<String> columns, List<Line> rows, DecimalMark mark) {
+    /**
+     * One row.
+     *
+     * @param line in the file, 1 is the first
+     * @param cells by column, only those that are not blank
+     */
+    public record Line(long line, Map<String, String> cells) {
+        /** Copies the cells. */
+        public Line {
+            cells = Map.copyOf(cells);
+        }
+    }
+
+    /** Copies columns and rows. */
+    public Table {
+        columns = new LinkedHashSet<>(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /** A heading or the name of a flow state or class as it stands in column names. */
+    static String columnName(String text) {
+        return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
+    }
+
+    /** Notes columns that are not known, and required ones that are not there. */
+    void checkColumns(Set<String> known, List<String> required, Problems problems) {
+        for (String column : columns) {
+            if (!known.contains(column) && !column.startsWith("note")) {
+                problems.add(label + ":1 " + column, "is not a column here; " + Nearest.hint(column, known));
+            }
+        }
+        for (String column : required) {
+            if (!columns.contains(column)) {
+                problems.add(label + ":1 " + column, "this column is missing; add it");
+            }
+        }
+    }
+
+    /** The rows, each ready to be read. */
+    List<TableRow> read(Problems problems) {
+        List<TableRow> list = new ArrayList<>();
+        for (Line line : rows) {
+            list.add(new TableRow(label + ":" + line.line(), line.cells(), mark, problems));
+        }
+        return list;
+    }
+}

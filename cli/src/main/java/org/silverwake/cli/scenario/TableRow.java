@@ -1,0 +1,146 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.silverwake.cli.scenario.ScenarioInput.Position;
+import org.silverwake.model.quantity.DecimalMark;
+import org.silverwake.model.quantity.Dimension;
+
+/** A row of a table while it is read; notes problems with file, line and column. */
+final class TableRow {
+    private static final Key COORDINATE =
+            Key.quantity("x", Dimension.DIMENSIONLESS, "-", -1e9, 1e9, "", "in the layer's system");
+
+    private final String where;
+    private final Map<String, String> cells;
+    private final DecimalMark mark;
+    private final Problems problems;
+
+    TableRow(String where, Map<String, String> cells, DecimalMark mark, Problems problems) {
+        this.where = where;
+        this.cells = cells;
+        this.mark = mark;
+        this.problems = problems;
+    }
+
+    /** "sites.csv:12". */
+    String where() {
+        return where;
+    }
+
+    void problem(String column, String text) {
+        problems.add(where + " " + column, text);
+    }
+
+    void warn(String column, String text) {
+        problems.warn(where + " " + column, text);
+    }
+
+    boolean has(String column) {
+        return cells.containsKey(column);
+    }
+
+    Optional<String> text(String column) {
+        return Optional.ofNullable(cells.get(column));
+    }
+
+    /** Text that must be there; empty with a noted problem otherwise. */
+    String requireText(String column, String expected) {
+        if (!has(column)) {
+            problem(column, "is blank; give " + expected);
+        }
+        return cells.getOrDefault(column, "");
+    }
+
+    /** Quantity in SI; its unit stands in the cell, or else in the column {@code unitColumn}. */
+    OptionalDouble quantity(String column, Key key, String unitColumn) {
+        Optional<String> cell = text(column);
+        if (cell.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        boolean bare = cell.get().matches("[+\u2212-]?[\\d.,]+([eE][+\u2212-]?\\d+)?");
+        String written = bare && has(unitColumn) ? cell.get() + " " + cells.get(unitColumn) : cell.get();
+        try {
+            return OptionalDouble.of(key.read(written, mark));
+        } catch (IllegalArgumentException e) {
+            problem(column, e.getMessage());
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** The row's name, which no other row has. */
+    String requireName(Set<String> seen) {
+        String name = requireText("name", "a name");
+        if (!name.isEmpty() && !seen.add(name)) {
+            problem("name", "\"" + name + "\" is there twice; give each row its own name");
+        }
+        return name;
+    }
+
+    /**
+     * A quantity by flow state: the column itself, the same in every state, or a column for every state. Empty where all
+     * are blank.
+     */
+    Optional<List<Double>> byState(String column, Key key, StateNames states) {
+        List<String> columns = states.columns(column);
+        List<String> filled = columns.stream().filter(this::has).toList();
+        if (filled.isEmpty()) {
+            return has(column)
+                    ? Optional.of(
+                            states.same(quantity(column, key, column + "_unit").orElse(Double.NaN)))
+                    : Optional.empty();
+        }
+        if (has(column)) {
+            problem(column, "stands beside " + String.join(", ", filled) + "; keep one way");
+        }
+        List<Double> values = new ArrayList<>();
+        for (String each : columns) {
+            if (!has(each)) {
+                problem(each, "is blank while other flow states are given; give every one, 0 where there is none");
+            }
+            values.add(quantity(each, key, column + "_unit").orElse(Double.NaN));
+        }
+        return Optional.of(values);
+    }
+
+    /** Quantity that takes no unit. */
+    OptionalDouble number(String column, Key key) {
+        return quantity(column, key, "");
+    }
+
+    /** The position in one of its two ways; a placeholder with a noted problem where it is not one. */
+    Position position() {
+        boolean degrees = has("longitude") || has("latitude");
+        boolean layer = has("x") || has("y");
+        if (degrees == layer) {
+            problem(
+                    "longitude, latitude",
+                    (degrees ? "are given beside x, y" : "are blank") + "; give longitude and"
+                            + " latitude in degrees (longitude first), or x and y in the layer's system");
+            return new Position(0, 0, false);
+        }
+        if (layer) {
+            return new Position(coordinate("x", COORDINATE), coordinate("y", COORDINATE), true);
+        }
+        double x = coordinate("longitude", KeyTable.longitude("longitude"));
+        double y = coordinate("latitude", KeyTable.latitude("latitude"));
+        if (x == 0 && y == 0) {
+            problem("longitude, latitude", "0, 0 means no position fix; give the place's own position");
+        }
+        return new Position(x, y, false);
+    }
+
+    private double coordinate(String column, Key key) {
+        if (!has(column)) {
+            problem(column, "is blank; give " + key.range());
+        }
+        return number(column, key).orElse(Double.NaN);
+    }
+}

@@ -1,0 +1,66 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.quantity;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A value with its dimension, held in SI. Text enters here and nowhere else, so no unit factor is written twice.
+ *
+ * @param si value [SI; degrees for angles], finite
+ * @param dimension what it measures
+ */
+public record Quantity(double si, Dimension dimension) {
+    /** A year of 365.25 d [s]. */
+    public static final double SECONDS_PER_YEAR = 365.25 * 86400;
+
+    private static final Pattern NUMBER_THEN_UNIT =
+            Pattern.compile("([+\u2212-]?[\\d.,]+(?:[eE][+\u2212-]?\\d+)?)\\s*(.*)");
+
+    /** Checks that the value is finite. */
+    public Quantity {
+        if (!Double.isFinite(si)) {
+            throw new IllegalArgumentException("a quantity must be finite");
+        }
+    }
+
+    /** Reads text such as "120 ng/L", decimals with a point. */
+    public static Quantity parse(String text, Dimension dimension) {
+        return parse(text, dimension, DecimalMark.POINT);
+    }
+
+    /**
+     * Reads text such as "120 ng/L". A bare number is accepted only where {@link Dimension#isBare()}.
+     *
+     * @throws IllegalArgumentException in words for the user: the number or the unit is missing or wrong, and what is accepted
+     */
+    public static Quantity parse(String text, Dimension dimension, DecimalMark mark) {
+        Matcher matcher = NUMBER_THEN_UNIT.matcher(text.strip());
+        if (!matcher.matches()) {
+            throw new IllegalArgumentException("\"" + text + "\" is not a " + dimension.label() + "; give a number"
+                    + (dimension.isBare() ? "" : " and one of " + dimension.accepted()));
+        }
+        String spelling = matcher.group(2);
+        if (!spelling.isEmpty() && Character.isDigit(spelling.charAt(0))) {
+            throw new IllegalArgumentException("\"" + text + "\" has blanks inside the number; give it without them");
+        }
+        double number = mark.parse(matcher.group(1));
+        if (spelling.isEmpty() && !dimension.isBare()) {
+            throw new IllegalArgumentException(
+                    text.strip() + " has no unit; give a " + dimension.label() + " in one of " + dimension.accepted());
+        }
+        Unit unit = spelling.isEmpty() ? dimension.units().get(0) : dimension.requireUnit(spelling);
+        return new Quantity(unit.si(number), dimension);
+    }
+
+    /**
+     * The number in a unit.
+     *
+     * @throws IllegalArgumentException if the dimension does not accept the unit
+     */
+    public double in(String unit) {
+        return dimension.requireUnit(unit).number(si);
+    }
+}
