@@ -1,0 +1,35 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.screening;
+
+/** Why a reach gets no answer. */
+public enum NotAssessed {
+    /** Neither a site nor a background lies upstream. */
+    NO_SOURCE_UPSTREAM("no site or background upstream"),
+    /** No flow state has water here. */
+    NO_WATER("no water"),
+    /** The reach ends nearer to a bank outfall than one channel width, where mixing over the width has not begun. */
+    NEAR_BANK_OUTFALL("nearer to a bank outfall than one width"),
+    /** The tide reaches here. */
+    TIDAL("tidal"),
+    /** The medium or form is not computed. */
+    NOT_MODELLED("medium not modelled"),
+    /** The bed takes up no solids here. */
+    NO_SOLIDS_DEPOSIT("no solids deposit"),
+    /** The water carries no solids in any state. */
+    NO_SUSPENDED_SOLIDS("no suspended solids"),
+    /** A place is not on the network. */
+    OFF_NETWORK("place is not on the river network");
+
+    private final String words;
+
+    NotAssessed(String words) {
+        this.words = words;
+    }
+
+    /** Words for legends and tables. */
+    public String words() {
+        return words;
+    }
+}

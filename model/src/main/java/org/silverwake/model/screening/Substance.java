@@ -1,0 +1,31 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.screening;
+
+/** What is measured. */
+public enum Substance {
+    /** All forms of mercury. */
+    TOTAL_MERCURY("total Hg"),
+    /** Total less methylmercury. */
+    INORGANIC_MERCURY("inorganic Hg"),
+    /** Methylmercury, as Hg. */
+    METHYLMERCURY("MeHg"),
+    /** Free cyanide, as CN. */
+    FREE_CYANIDE("free cyanide"),
+    /** Weak-acid dissociable cyanide, as CN. */
+    WAD_CYANIDE("WAD cyanide"),
+    /** Suspended solids themselves. */
+    SUSPENDED_SOLIDS("suspended solids");
+
+    private final String word;
+
+    Substance(String word) {
+        this.word = word;
+    }
+
+    /** Word used in tables. */
+    public String word() {
+        return word;
+    }
+}
