@@ -117,12 +117,12 @@ public enum Dimension {
         }
         for (Dimension other : values()) {
             if (other.findUnit(spelling).isPresent()) {
-                throw new IllegalArgumentException(
-                        spelling + " measures a " + other.label + ", not a " + label + "; give one of " + accepted());
+                throw new IllegalArgumentException(spelling + " is a unit of " + other.label + ", not of " + label
+                        + "; give one of " + accepted());
             }
         }
         throw new IllegalArgumentException(
-                "unit " + spelling + " is not known for a " + label + "; give one of " + accepted());
+                spelling + " is not known as a unit of " + label + "; give one of " + accepted());
     }
 
     /** Parses "name factor[:divisor] [offset]", where the name may hold one blank ("log10 L/kg 1"). */

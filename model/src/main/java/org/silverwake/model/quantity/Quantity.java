@@ -43,7 +43,7 @@ public record Quantity(double si, Dimension dimension) {
                     + (dimension.isBare() ? "" : " and one of " + dimension.accepted()));
         }
         String spelling = matcher.group(2);
-        if (!spelling.isEmpty() && Character.isDigit(spelling.charAt(0))) {
+        if (spelling.matches("\\d.*") && !spelling.startsWith("1/")) {
             throw new IllegalArgumentException("\"" + text + "\" has blanks inside the number; give it without them");
         }
         double number = mark.parse(matcher.group(1));
