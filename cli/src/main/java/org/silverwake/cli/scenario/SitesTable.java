@@ -131,7 +131,11 @@ final class SitesTable {
         if (index < 0 && !word.isEmpty()) {
             row.problem("path", "\"" + word + "\" is not known; give " + String.join(" or ", PATHS));
         }
-        return ReleasePath.values()[Math.max(0, index)];
+        ReleasePath path = ReleasePath.values()[Math.max(0, index)];
+        if (path == ReleasePath.LEACH_TANK) {
+            row.warn("path", "is a leach tank: cyanide was not assessed");
+        }
+        return path;
     }
 
     private Outfall outfall(TableRow row) {
