@@ -8,6 +8,7 @@ import static org.silverwake.cli.scenario.Key.quantity;
 import static org.silverwake.cli.scenario.Key.word;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ final class KeyTable {
     static final String NONE = "none";
 
     /** Columns of the river layer that may be mapped; the value is what they measure. */
-    static final Map<String, Dimension> RIVER_COLUMNS = new TreeMap<>(Map.ofEntries(
+    static final Map<String, Dimension> RIVER_COLUMNS = Collections.unmodifiableMap(new TreeMap<>(Map.ofEntries(
             Map.entry("drainage-area", Dimension.AREA),
             Map.entry("local-area", Dimension.AREA),
             Map.entry("slope", Dimension.SLOPE),
@@ -37,7 +38,7 @@ final class KeyTable {
             Map.entry("elevation-lower", Dimension.LENGTH),
             Map.entry("discharge", Dimension.DISCHARGE),
             Map.entry("headwater-discharge", Dimension.DISCHARGE),
-            Map.entry("manning-n", Dimension.DIMENSIONLESS)));
+            Map.entry("manning-n", Dimension.DIMENSIONLESS))));
 
     /** Those of them that may be mapped once per flow state. */
     static final Set<String> BY_STATE = Set.of("discharge", "headwater-discharge", "velocity", "depth", "width");

@@ -5,12 +5,16 @@ package org.silverwake.cli.scenario;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Abstraction;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
@@ -19,13 +23,36 @@ import org.silverwake.model.quantity.Dimension;
 
 /** Tables of places, gauges and abstractions. */
 final class PlaceTables {
-    private static final Key DISCHARGE =
-            Key.quantity("discharge", Dimension.DISCHARGE, "m3/s", 0, 400_000, "", "discharge");
-    private static final Key PEOPLE = Key.quantity("people", Dimension.DIMENSIONLESS, "-", 0, 1e8, "", "people");
+    private static final Key DISCHARGE = Key.quantity(
+            "discharge",
+            Dimension.DISCHARGE,
+            "m3/s",
+            0,
+            400_000,
+            "",
+            "discharge, or discharge_STATE for each flow state");
+    private static final Key PEOPLE =
+            Key.quantity("people", Dimension.DIMENSIONLESS, "-", 0, 1e8, "", "people who depend on it; 0 if blank");
 
     private static final List<String> USES = Arrays.stream(PlaceUse.values())
             .map(use -> use.name().toLowerCase(Locale.ROOT).replace('_', ' '))
             .toList();
+
+    /** The columns by table, for the reference page. */
+    static final Map<String, List<Key>> KEYS = Collections.unmodifiableMap(new TreeMap<>(Map.of(
+            "places",
+            List.of(
+                    Key.word("name", Kind.TEXT, "", "required, each once"),
+                    Key.choice("use", USES, "", "required: one or more, separated by ; or a vertical bar"),
+                    PEOPLE,
+                    Key.word("note", Kind.TEXT, "", "free")),
+            "gauges",
+            List.of(Key.word("name", Kind.TEXT, "", "required, each once"), DISCHARGE),
+            "abstractions",
+            List.of(
+                    Key.word("name", Kind.TEXT, "", "required, each once"),
+                    DISCHARGE,
+                    Key.word("use", Kind.TEXT, "", "what the water is taken for")))));
 
     private final StateNames states;
     private final Problems problems;

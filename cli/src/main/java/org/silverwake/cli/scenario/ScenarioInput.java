@@ -12,7 +12,8 @@ import org.silverwake.model.input.Settings;
 
 /**
  * Everything one run is told, checked for form, in SI units (m, s, kg, K stays degC only in temperature). Every list
- * "by state" has one entry per flow state, in their order. Both doors (text and, later, workbook) end here.
+ * "by state" has one entry per flow state, in their order. Files are resolved against the folder, except in
+ * {@link SourceFile}. Both doors (text and, later, workbook) end here.
  */
 public record ScenarioInput(
         Path folder,
@@ -33,11 +34,21 @@ public record ScenarioInput(
         Outputs outputs,
         List<SourceFile> sourceFiles,
         List<String> warnings) {
+    /** Copies the lists. */
+    public ScenarioInput {
+        states = List.copyOf(states);
+        sites = List.copyOf(sites);
+        places = List.copyOf(places);
+        gauges = List.copyOf(gauges);
+        abstractions = List.copyOf(abstractions);
+        sourceFiles = List.copyOf(sourceFiles);
+        warnings = List.copyOf(warnings);
+    }
 
     /** Title, maker and date of the work; the date is written on maps in place of the clock's. */
     public record Project(String title, String preparedBy, LocalDate date, String language) {}
 
-    /** A file that was read, relative to the scenario folder, for the record of the run. */
+    /** A file that was read, as the scenario names it (relative to its folder), for the record of the run. */
     public record SourceFile(String role, Path file) {}
 
     /** The river layer and how to read it. */
@@ -52,14 +63,26 @@ public record ScenarioInput(
             Optional<Elevation> elevation,
             double snapToleranceMeters,
             List<Outlet> outlets,
-            List<String> orientBy) {}
+            List<String> orientBy) {
+        /** Copies the lists. */
+        public Rivers {
+            columns = List.copyOf(columns);
+            outlets = List.copyOf(outlets);
+            orientBy = List.copyOf(orientBy);
+        }
+    }
 
     /**
      * One mapped column. {@code key} is one of drainage-area, local-area, slope, velocity, depth, width, split, kind,
      * elevation-upper, elevation-lower, discharge, headwater-discharge, manning-n; per flow state the key is followed by a dot and
      * the state's name (discharge.dry). A number is multiplied by {@code toSi}; text values are kept for kind alone.
      */
-    public record Column(String key, String column, double toSi, List<String> missing) {}
+    public record Column(String key, String column, double toSi, List<String> missing) {
+        /** Copies the lists. */
+        public Column {
+            missing = List.copyOf(missing);
+        }
+    }
 
     /** Elevation raster; heights are multiplied by {@code toMeters}. */
     public record Elevation(Path file, double toMeters) {}
@@ -94,6 +117,13 @@ public record ScenarioInput(
             double areaExponent,
             List<Double> headwaterDischarge,
             List<Double> lateralPerLength) {
+        /** Copies the lists. */
+        public Discharge {
+            specificDischarge = List.copyOf(specificDischarge);
+            headwaterDischarge = List.copyOf(headwaterDischarge);
+            lateralPerLength = List.copyOf(lateralPerLength);
+        }
+
         /** The four ways. specific [m/s], headwater [m3/s], lateral [m2/s]. */
         public enum Method {
             ATTRIBUTE,
@@ -114,7 +144,12 @@ public record ScenarioInput(
     }
 
     /** Particle classes in their order. */
-    public record Solids(List<SolidsClass> classes) {}
+    public record Solids(List<SolidsClass> classes) {
+        /** Copies the lists. */
+        public Solids {
+            classes = List.copyOf(classes);
+        }
+    }
 
     /**
      * A particle class. Diameter [m], density [kg/m3], settling law ferguson-church, stokes or measured (then
@@ -148,7 +183,9 @@ public record ScenarioInput(
 
     /**
      * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s],
-     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3].
+     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. The exchangeable share [-] is
+     * empty where it is not known; class shares [-] are by solids class, of grain-bound mercury and of tailings solids.
+     * Water [m3/s] is by state all the water the site adds to the river, effluent included.
      */
     public record Site(
             String where,
@@ -164,7 +201,14 @@ public record ScenarioInput(
             List<Double> water,
             Outfall outfall,
             Optional<String> riverName,
-            String note) {}
+            String note) {
+        /** Copies the lists. */
+        public Site {
+            mercury = mercury.map(List::copyOf);
+            classShares = List.copyOf(classShares);
+            water = List.copyOf(water);
+        }
+    }
 
     /** The path by which mercury leaves a site. */
     public enum ReleasePath {
@@ -180,13 +224,28 @@ public record ScenarioInput(
     }
 
     /** Dry tailings [kg/s] by state and their mercury content [kg/kg]. */
-    public record Tailings(List<Double> mass, double content) {}
+    public record Tailings(List<Double> mass, double content) {
+        /** Copies the lists. */
+        public Tailings {
+            mass = List.copyOf(mass);
+        }
+    }
 
     /** Effluent [m3/s] by state and its mercury concentration [kg/m3]. */
-    public record Effluent(List<Double> flow, double concentration) {}
+    public record Effluent(List<Double> flow, double concentration) {
+        /** Copies the lists. */
+        public Effluent {
+            flow = List.copyOf(flow);
+        }
+    }
 
     /** A receptor: village, intake, fishing ground ... with its uses and the people who depend on it. */
-    public record Place(String where, String name, List<PlaceUse> uses, int people, Position position, String note) {}
+    public record Place(String where, String name, List<PlaceUse> uses, int people, Position position, String note) {
+        /** Copies the lists. */
+        public Place {
+            uses = List.copyOf(uses);
+        }
+    }
 
     /** What a place is used for. */
     public enum PlaceUse {
@@ -201,16 +260,36 @@ public record ScenarioInput(
     }
 
     /** A gauge and its discharge [m3/s] by state. */
-    public record Gauge(String where, String name, Position position, List<Double> discharge) {}
+    public record Gauge(String where, String name, Position position, List<Double> discharge) {
+        /** Copies the lists. */
+        public Gauge {
+            discharge = List.copyOf(discharge);
+        }
+    }
 
     /** A declared abstraction [m3/s] by state. */
-    public record Abstraction(String where, String name, Position position, List<Double> discharge, String use) {}
+    public record Abstraction(String where, String name, Position position, List<Double> discharge, String use) {
+        /** Copies the lists. */
+        public Abstraction {
+            discharge = List.copyOf(discharge);
+        }
+    }
 
     /** Guideline values by id, by jurisdiction, and from a user's own table. */
-    public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {}
+    public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {
+        /** Copies the lists. */
+        public Guidelines {
+            ids = List.copyOf(ids);
+        }
+    }
 
     /** What is drawn by default: one medium for every flow state, and the profiles. */
-    public record Outputs(Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles) {}
+    public record Outputs(Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles) {
+        /** Copies the lists. */
+        public Outputs {
+            profiles = List.copyOf(profiles);
+        }
+    }
 
     /** A profile down the network from a feature or a place to the outlet, or to {@code to}. */
     public record Profile(String name, String from, Optional<String> to) {}

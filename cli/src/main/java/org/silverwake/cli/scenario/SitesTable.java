@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Effluent;
 import org.silverwake.cli.scenario.ScenarioInput.Outfall;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
@@ -21,19 +22,52 @@ import org.silverwake.model.quantity.Dimension;
 
 /** The table of discharge points. */
 final class SitesTable {
-    static final Key RELEASE = Key.quantity("release", Dimension.MASS_FLOW, "kg/yr", 0, 1e6, "", "mercury released");
-    static final Key TAILINGS =
-            Key.quantity("tailings", Dimension.MASS_FLOW, "t/yr", 0, 1e9, "", "dry tailings released");
-    static final Key CONTENT =
-            Key.quantity("content", Dimension.MASS_CONTENT, "mg/kg", 0, 1e6, "", "mercury content of the tailings");
-    static final Key EFFLUENT = Key.quantity("effluent", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "effluent discharge");
-    static final Key CONCENTRATION =
-            Key.quantity("concentration", Dimension.CONCENTRATION, "ug/L", 0, 1e8, "", "mercury in the effluent");
-    static final Key WATER = Key.quantity("water", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "water added with slurry");
-    static final Key SHARE = Key.quantity("share", Dimension.DIMENSIONLESS, "-", 0, 1, "", "share");
-
     private static final List<String> PATHS = List.of("slurry", "leach-tank", "seepage");
     private static final List<String> OUTFALLS = List.of("bank", "mid-channel");
+
+    private static final Key RELEASE =
+            Key.quantity("release", Dimension.MASS_FLOW, "kg/yr", 0, 1e6, "", "mercury released");
+    private static final Key TAILINGS =
+            Key.quantity("tailings", Dimension.MASS_FLOW, "t/yr", 0, 1e9, "", "dry tailings released");
+    private static final Key CONTENT = Key.quantity(
+            "content", Dimension.MASS_CONTENT, "mg/kg", 0, 1e6, "", "mercury content of the tailings, dry");
+    private static final Key EFFLUENT =
+            Key.quantity("effluent", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "effluent, itself added water");
+    private static final Key CONCENTRATION =
+            Key.quantity("concentration", Dimension.CONCENTRATION, "ug/L", 0, 1e8, "", "mercury in the effluent");
+    private static final Key WATER =
+            Key.quantity("water", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "water added with slurry; none if blank");
+    private static final Key EXCHANGEABLE = share(
+            "exchangeable_share",
+            "share of the mercury that is exchangeable, the rest grain-bound; blank if not known");
+    private static final Key YEAR_SHARE = share("year_share_STATE", "share of the year's release in each flow state");
+    private static final Key CLASS_SHARE = share(
+            "class_CLASS", "share of grain-bound mercury and of tailings solids; blank is the class's tailings-share");
+
+    /** The columns, for the reference page. */
+    static final List<Key> KEYS = List.of(
+            Key.word("name", Kind.TEXT, "", "required, each once"),
+            Key.word("group", Kind.TEXT, "", "group of sites it belongs to; its own if blank"),
+            KeyTable.longitude("longitude"),
+            KeyTable.latitude("latitude"),
+            Key.choice("path", PATHS, "", "required: how mercury leaves the site"),
+            RELEASE,
+            TAILINGS,
+            CONTENT,
+            EFFLUENT,
+            CONCENTRATION,
+            Key.word(
+                    "release_STATE, tailings_STATE, effluent_STATE, water_STATE",
+                    Kind.TEXT,
+                    "",
+                    "as above, one for each flow state"),
+            YEAR_SHARE,
+            EXCHANGEABLE,
+            CLASS_SHARE,
+            WATER,
+            Key.choice("outfall", OUTFALLS, "", "where in the cross-section it enters; bank if blank"),
+            Key.word("river", Kind.TEXT, "", "name of the river it should lie on"),
+            Key.word("note", Kind.TEXT, "", "free"));
 
     private final StateNames states;
     private final List<SolidsClass> classes;
@@ -98,7 +132,7 @@ final class SitesTable {
                 mercury.map(year::spread),
                 mass.map(m -> new Tailings(year.spread(m), content)),
                 effluent.map(f -> new Effluent(f, concentration)),
-                row.number("exchangeable_share", SHARE),
+                row.number("exchangeable_share", EXCHANGEABLE),
                 classShares(row),
                 water(row, effluent),
                 outfall(row),
@@ -151,7 +185,7 @@ final class SitesTable {
         List<Double> shares = new ArrayList<>();
         double sum = 0;
         for (SolidsClass each : classes) {
-            double share = row.number(classColumn(each), SHARE).orElse(each.tailingsShare());
+            double share = row.number(classColumn(each), CLASS_SHARE).orElse(each.tailingsShare());
             shares.add(share);
             sum += share;
         }
@@ -165,12 +199,16 @@ final class SitesTable {
         return shares;
     }
 
+    private static Key share(String column, String meaning) {
+        return Key.quantity(column, Dimension.DIMENSIONLESS, "-", 0, 1, "", meaning);
+    }
+
     private static String classColumn(SolidsClass solidsClass) {
         return "class_" + Table.columnName(solidsClass.name());
     }
 
     private YearShares yearShares(TableRow row) {
-        Optional<List<Double>> shares = row.byState("year_share", SHARE, states);
+        Optional<List<Double>> shares = row.byState("year_share", YEAR_SHARE, states);
         if (shares.isEmpty()) {
             return new YearShares(states.same(1));
         }

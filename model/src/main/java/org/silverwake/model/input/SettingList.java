@@ -72,14 +72,21 @@ public final class SettingList {
                     1e-2,
                     "floor used in national hydrography (from memory)",
                     "slope from attribute or DEM"),
-            of("solids.density", "kg/m3", 1100, 2650, 20000, "quartz", "grain density of classes that state none"),
+            of(
+                    "solids.density",
+                    "kg/m3",
+                    1100,
+                    2650,
+                    20000,
+                    "quartz (from memory)",
+                    "grain density of classes that state none"),
             of(
                     "solids.tau-cd",
                     "Pa",
                     0.01,
                     0.1,
                     10,
-                    "critical shear for deposition, 0.06 to 1.0 Pa in use",
+                    "van Rijn (1989): 0.06 to 1.0 Pa; 0.1 Pa common practice, no source",
                     "classes that state none"),
             of(
                     "solids.cohesive-below",

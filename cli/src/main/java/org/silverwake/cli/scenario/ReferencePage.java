@@ -1,0 +1,141 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.silverwake.model.input.Setting;
+import org.silverwake.model.input.SettingList;
+import org.silverwake.model.quantity.Dimension;
+
+/** The reference page of scenario keys and table columns, made from the tables that the reader itself uses. */
+final class ReferencePage {
+    private static final String INTRODUCTION = """
+            # Scenario
+
+            <!-- Generated from the program's own key tables; do not edit. DEVELOPERS.md says how to write it anew. -->
+
+            A scenario is a folder with `scenario.yaml` (YAML 1.2, UTF-8) and the files it names, relative to that folder.
+            Every physical value carries its unit, as in `18 mg/L`; decimals are written with a point. A dot in a key stands for
+            one step of nesting, so `channel.manning-n` is written
+
+            ```yaml
+            channel:
+              manning-n: 0.035
+            ```
+
+            `*` stands for a name of your choice (a flow state, a particle class) or for each item of a list. All problems of
+            a scenario are reported together, with file and line.
+
+            """;
+
+    private static final String TABLES = """
+            ## Tables
+
+            CSV with comma or semicolon; with semicolons, decimals may be written with a comma. UTF-8, else Windows-1252.
+            A number that could be read in two ways, such as `1.234` beside decimal commas, is refused. Column names are read
+            without regard to case; blanks and hyphens count as `_`. Blank lines are skipped, and columns that begin with `note`
+            are free. A unit stands in the cell (`12 kg/yr`) or in the column `..._unit`.
+
+            A position is `longitude` and `latitude` in degrees (longitude first, west and south negative), or `x` and `y` in
+            the river layer's own system.
+
+            """;
+
+    private ReferencePage() {}
+
+    /** The page as Markdown. */
+    static String text() {
+        StringBuilder page = new StringBuilder(INTRODUCTION);
+        keys(page);
+        settings(page);
+        page.append(TABLES);
+        sites(page);
+        places(page);
+        units(page);
+        return page.toString();
+    }
+
+    private static void keys(StringBuilder page) {
+        page.append("## Keys\n\n| key | takes | if absent | meaning |\n| --- | --- | --- | --- |\n");
+        List<String> settings = SettingList.all().stream().map(Setting::path).toList();
+        for (Key key : KeyTable.all()) {
+            if (!settings.contains(key.path())) {
+                row(page, "`" + key.path() + "`", takes(key), key.fallback(), key.meaning());
+            }
+        }
+        page.append('\n');
+    }
+
+    private static void settings(StringBuilder page) {
+        page.append(
+                "## Settings\n\nSingle numbers, each with a default and its source. A setting without a default is an"
+                        + " error where it acts and is not given.\n\n"
+                        + "| setting | unit | low | default | high | source | acts on |\n"
+                        + "| --- | --- | --- | --- | --- | --- | --- |\n");
+        for (Setting setting : SettingList.all()) {
+            row(
+                    page,
+                    "`" + setting.path() + "`",
+                    setting.unit(),
+                    Key.show(setting.low()),
+                    setting.hasDefault() ? Key.show(setting.fallback()) : "",
+                    Key.show(setting.high()),
+                    setting.source(),
+                    setting.acts());
+        }
+        page.append('\n');
+    }
+
+    private static void sites(StringBuilder page) {
+        page.append("### Sites\n\nExactly one of three ways: `release`; `tailings` with `content`; `effluent` with"
+                + " `concentration`. `STATE` is a flow state, `CLASS` a particle class.\n\n"
+                + "| column | takes | meaning |\n| --- | --- | --- |\n");
+        for (Key key : SitesTable.KEYS) {
+            row(page, "`" + key.path() + "`", takes(key), key.meaning());
+        }
+        page.append(
+                "\nWithout `year_share_STATE` the rate is the same in every state. With share a of a state that holds p of"
+                        + " the year, its rate is the year's mean rate times a/p, so that the year's mass stays as given.\n\n");
+    }
+
+    private static void places(StringBuilder page) {
+        page.append(
+                "### Places, gauges, abstractions\n\n| table | column | takes | meaning |\n| --- | --- | --- | --- |\n");
+        PlaceTables.KEYS.forEach((table, keys) -> {
+            for (Key key : keys) {
+                row(page, table, "`" + key.path() + "`", takes(key), key.meaning());
+            }
+        });
+        page.append('\n');
+    }
+
+    private static void units(StringBuilder page) {
+        page.append(
+                "## Units\n\nOne spelling each; `µ` may be written for `u`, `m³` for `m3`, `l` for `L`, `a` for `yr`,"
+                        + " `ft3/s` for `cfs`, `°C` for `degC`. A year is 365.25 d.\n\n| measures | units |\n| --- | --- |\n");
+        for (Dimension dimension : Dimension.values()) {
+            row(page, dimension.label(), dimension.accepted().replace("-,", "none,"));
+        }
+    }
+
+    private static String takes(Key key) {
+        return switch (key.kind()) {
+            case QUANTITY -> key.dimension().label() + ", " + key.range();
+            case CHOICE -> key.choices().stream().map(c -> "`" + c + "`").collect(Collectors.joining(", "));
+            case TEXT -> "text";
+            case FILE -> "file";
+            case DATE -> "date";
+            case FLAG -> "`true`, `false`";
+            case UNIT -> "unit";
+        };
+    }
+
+    private static void row(StringBuilder page, String... cells) {
+        page.append("| ")
+                .append(Stream.of(cells).map(c -> c.replace("|", "\\|")).collect(Collectors.joining(" | ")))
+                .append(" |\n");
+    }
+}
