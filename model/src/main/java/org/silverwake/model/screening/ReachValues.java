@@ -1,0 +1,244 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.screening;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What screening compares: values of every reach and flow state for both bounds and for background alone. Values of the
+ * bounds hold background too. A reach's water value is the largest among its cell heads (after mixing) and ends, its bed
+ * value the length-weighted mean of its cells. Immutable; made by a {@link Builder}.
+ */
+public final class ReachValues {
+    private final int reaches;
+    private final List<Double> shares;
+    private final Map<Measure, double[][]> water;
+    private final double[][] bed;
+    private final boolean[] dry;
+    private final NotAssessed[] reasons;
+
+    private ReachValues(Builder from) {
+        reaches = from.reaches;
+        shares = from.shares;
+        water = from.water;
+        bed = from.bed;
+        dry = from.dry;
+        reasons = from.reasons;
+    }
+
+    /** Which solution of the same river a value comes from. */
+    public enum Estimate {
+        /** Everything that settles stays down. */
+        LAID_DOWN,
+        /** Nothing stays down but the stated net sedimentation. */
+        CARRIED_THROUGH,
+        /** Background without any site; the same in both bounds. */
+        BACKGROUND
+    }
+
+    /** Quantities that differ from flow state to flow state. */
+    public enum Measure {
+        /** Total mercury of whole water [kg/m3]. */
+        WHOLE_WATER,
+        /** Total mercury of filtered water [kg/m3]. */
+        FILTERED_WATER,
+        /** Mercury on suspended solids [kg/kg dry]; left out where the water carries no solids. */
+        SUSPENDED_CONTENT,
+        /** Suspended solids themselves [kg/m3]. */
+        SUSPENDED_SOLIDS;
+
+        /** The measure that answers for an observable in water; empty where it is not computed. */
+        static Optional<Measure> of(Observable observable) {
+            if (!observable.isModelled() || observable.medium() == Medium.BED_SEDIMENT) {
+                return Optional.empty();
+            }
+            if (observable.substance() == Substance.SUSPENDED_SOLIDS) {
+                return Optional.of(SUSPENDED_SOLIDS);
+            }
+            if (observable.medium() == Medium.SUSPENDED_SOLIDS) {
+                return Optional.of(SUSPENDED_CONTENT);
+            }
+            return Optional.of(observable.fraction() == Fraction.FILTERED ? FILTERED_WATER : WHOLE_WATER);
+        }
+    }
+
+    /**
+     * An empty set of values, to be filled.
+     *
+     * @param reaches number of reaches [-], at least 1
+     * @param shares share of the year of each flow state [-], above 0
+     * @throws IllegalArgumentException if there are no reaches, no states, or a share is not above 0
+     */
+    public static Builder builder(int reaches, List<Double> shares) {
+        return new Builder(reaches, shares);
+    }
+
+    /** Number of reaches [-]. */
+    public int reaches() {
+        return reaches;
+    }
+
+    /** Number of flow states [-]. */
+    public int states() {
+        return shares.size();
+    }
+
+    /** Share of the year of a flow state [-]. */
+    public double share(int state) {
+        return shares.get(state);
+    }
+
+    /** Whether a reach carries water in a flow state. */
+    public boolean hasWater(int state, int reach) {
+        return !dry[state * reaches + reach];
+    }
+
+    /** Why a reach is not assessed at all; empty where it is. */
+    public Optional<NotAssessed> notAssessed(int reach) {
+        return Optional.ofNullable(reasons[reach]);
+    }
+
+    /** Whether a measure was computed at all. */
+    boolean has(Measure measure) {
+        return water.containsKey(measure);
+    }
+
+    /** Whether a measure has a value here [kg/m3 or kg/kg]. */
+    boolean has(Measure measure, int state, int reach) {
+        return hasWater(state, reach)
+                && has(measure)
+                && !Double.isNaN(value(measure, Estimate.BACKGROUND, state, reach));
+    }
+
+    /** Value of a measure, NaN where there is none [kg/m3 or kg/kg]. */
+    double value(Measure measure, Estimate estimate, int state, int reach) {
+        return water.get(measure)[estimate.ordinal()][state * reaches + reach];
+    }
+
+    /** Whether bed contents were computed at all. */
+    boolean hasBed() {
+        return bed != null;
+    }
+
+    /** Bed content, NaN where no solids deposit [kg/kg dry]. */
+    double bed(Estimate estimate, int reach) {
+        return bed[estimate.ordinal()][reach];
+    }
+
+    /** Collects values; {@link #build} checks that none is missing. For one thread. */
+    public static final class Builder {
+        private final int reaches;
+        private final List<Double> shares;
+        private final Map<Measure, double[][]> water = new EnumMap<>(Measure.class);
+        private double[][] bed;
+        private final boolean[] dry;
+        private final NotAssessed[] reasons;
+
+        private Builder(int reaches, List<Double> shares) {
+            if (reaches < 1 || shares.isEmpty() || shares.stream().anyMatch(s -> !(s > 0 && s <= 1))) {
+                throw new IllegalArgumentException(
+                        "screening needs reaches, and flow states with shares above 0 up to 1");
+            }
+            this.reaches = reaches;
+            this.shares = List.copyOf(shares);
+            this.dry = new boolean[reaches * shares.size()];
+            this.reasons = new NotAssessed[reaches];
+        }
+
+        /**
+         * Sets a value of a flow state.
+         *
+         * @param value the value, background held in both bounds [kg/m3 or kg/kg, as the measure says], at least 0
+         * @return this builder
+         * @throws IllegalArgumentException if it is negative or not finite
+         */
+        public Builder water(Measure measure, Estimate estimate, int state, int reach, double value) {
+            double[][] values = water.computeIfAbsent(measure, m -> empty(reaches * shares.size()));
+            values[estimate.ordinal()][state * reaches + reach] = checked(measure.name(), reach, value);
+            return this;
+        }
+
+        /**
+         * Sets a bed content. Left out where no solids deposit.
+         *
+         * @param value the content, background held in both bounds [kg/kg dry], at least 0
+         * @return this builder
+         * @throws IllegalArgumentException if it is negative or not finite
+         */
+        public Builder bed(Estimate estimate, int reach, double value) {
+            if (bed == null) {
+                bed = empty(reaches);
+            }
+            bed[estimate.ordinal()][reach] = checked("bed content", reach, value);
+            return this;
+        }
+
+        /** Says that a reach carries no water in a flow state. */
+        public Builder noWater(int state, int reach) {
+            dry[state * reaches + reach] = true;
+            return this;
+        }
+
+        /** Says that a reach is not assessed, and why; its values may then be left out. */
+        public Builder notAssessed(int reach, NotAssessed reason) {
+            reasons[reach] = reason;
+            return this;
+        }
+
+        /**
+         * The values. The builder must not be used afterwards.
+         *
+         * @throws IllegalArgumentException if a value is missing where there is water
+         */
+        public ReachValues build() {
+            for (Map.Entry<Measure, double[][]> entry : water.entrySet()) {
+                boolean optional = entry.getKey() == Measure.SUSPENDED_CONTENT;
+                for (int i = 0; i < dry.length; i++) {
+                    boolean needed = !dry[i] && reasons[i % reaches] == null;
+                    int given = given(entry.getValue(), i);
+                    if (needed && given < Estimate.values().length && !(optional && given == 0)) {
+                        throw new IllegalArgumentException(entry.getKey() + " of reach " + i % reaches
+                                + " in flow state " + i / reaches + ": " + given + " of 3 estimates given");
+                    }
+                }
+            }
+            for (int r = 0; bed != null && r < reaches; r++) {
+                int given = given(bed, r);
+                if (given > 0 && given < Estimate.values().length) {
+                    throw new IllegalArgumentException(
+                            "bed content of reach " + r + ": " + given + " of 3 estimates given");
+                }
+            }
+            return new ReachValues(this);
+        }
+
+        private static int given(double[][] values, int at) {
+            int given = 0;
+            for (double[] estimate : values) {
+                given += Double.isNaN(estimate[at]) ? 0 : 1;
+            }
+            return given;
+        }
+
+        private static double[][] empty(int length) {
+            double[][] values = new double[Estimate.values().length][length];
+            for (double[] estimate : values) {
+                Arrays.fill(estimate, Double.NaN);
+            }
+            return values;
+        }
+
+        private static double checked(String what, int reach, double value) {
+            if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(
+                        what + " of reach " + reach + ": " + value + " must be finite and not negative");
+            }
+            return value;
+        }
+    }
+}
