@@ -1,0 +1,151 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.geotools.api.style.Symbolizer;
+import org.locationtech.jts.geom.Coordinate;
+import org.silverwake.geo.assembly.RiverMap;
+
+/** Draws the map that is shown in the village hall: reaches in classes of the ratio to a guideline, and all that must be said with it. */
+public final class ConcentrationMap {
+    private static final double PADDING = 34;
+    /** Length of all lines together up to which lines have their full width [points]. */
+    private static final double ROOMY = 6000;
+
+    private static final double THINNEST = 0.45;
+
+    private ConcentrationMap() {}
+
+    /**
+     * Draws a map as PNG at 300 dots per inch. Names that find no room are left out and counted on the map.
+     *
+     * @param map the network the sheet's reaches are of
+     * @param sheet what to show and say
+     * @param png file to write, replaced if there
+     * @return how many names were left out
+     * @throws IllegalArgumentException if the sheet is not of this network
+     */
+    public static int draw(RiverMap map, MapSheet sheet, Path png) {
+        if (sheet.reaches().size() != map.reachCount()) {
+            throw new IllegalArgumentException(
+                    "the sheet has " + sheet.reaches().size() + " reaches, the network " + map.reachCount()
+                            + "; give one mark per reach");
+        }
+        Page page = new Page(sheet.paper());
+        page.heading(
+                sheet.title(),
+                sheet.subtitle(),
+                sheet.notForPosting() ? Optional.of(sheet.words().notForPosting()) : Optional.empty());
+        MapFrame frame = new MapFrame(places(map, sheet.points()), page.mapView(), PADDING);
+        double factor = widthFactor(map, frame);
+        int dropped = paintMap(page.graphics(), frame, map, sheet, factor);
+        new Surround(page.graphics(), frame).paint(sheet.words());
+        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, sheet, factor, dropped));
+        page.write(png);
+        return dropped;
+    }
+
+    static List<Coordinate> places(RiverMap map, List<MapPoint> points) {
+        List<Coordinate> places = new ArrayList<>();
+        map.reaches().forEach(reach -> places.addAll(Arrays.asList(reach.line().getCoordinates())));
+        points.forEach(point -> places.add(new Coordinate(point.longitude(), point.latitude())));
+        return places;
+    }
+
+    /** Thinner lines where there are many. */
+    static double widthFactor(RiverMap map, MapFrame frame) {
+        double meters =
+                map.reaches().stream().mapToDouble(RiverMap.Reach::lengthMeters).sum();
+        return Math.max(THINNEST, Math.min(1, Math.sqrt(ROOMY / (meters * frame.pointsPerMeter()))));
+    }
+
+    private static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, double factor) {
+        Shape old = g.getClip();
+        g.clip(frame.view());
+        MapPainter painter = new MapPainter(g, frame);
+        var reaches = MapFeatures.reaches(map, sheet.reaches());
+        painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
+        painter.paint(reaches, MapStyles.marks(factor));
+        painter.paint(MapFeatures.flow(map), MapStyles.flow());
+        painter.paint(MapFeatures.points(sheet.points()), MapStyles.points());
+        painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
+        int dropped = painter.paintLabels().dropped();
+        g.setClip(old);
+        return dropped;
+    }
+
+    private static void fill(Panel panel, MapSheet sheet, double factor, int dropped) {
+        MapWords words = sheet.words();
+        panel.heading(sheet.legendTitle());
+        for (LineClass look : sheet.classes()) {
+            panel.line(MapStyles.reach(look, 1), look.legend(), 12.5);
+        }
+        marks(panel, sheet);
+        panel.gap(3);
+        points(panel, sheet);
+        panel.rule();
+        panel.strong(words.comparedWith(), 12.5);
+        for (GuidelineLine line : sheet.guidelines()) {
+            panel.strong(line.name() + ": " + line.value(), 11);
+            panel.paragraph(line.source() + (line.checkedInPrint() ? "" : " \u2013 " + words.notCheckedInPrint()), 9.5);
+        }
+        panel.paragraph(sheet.factorLine(), 10.5);
+        panel.gap(3);
+        if (!sheet.cautions().isEmpty()) {
+            panel.box(words.cautions(), sheet.cautions(), 10.5);
+        }
+        panel.paragraph(words.madeBy() + " " + sheet.maker() + ", " + sheet.date(), 10.5);
+        if (dropped > 0) {
+            panel.paragraph(dropped + " " + words.namesLeftOut(), 9);
+        }
+    }
+
+    private static void marks(Panel panel, MapSheet sheet) {
+        MapWords words = sheet.words();
+        LineClass sample = sheet.classes().get(Math.min(sheet.classes().size() - 1, 3));
+        if (any(sheet, ReachMark::hatched)) {
+            panel.line(with(sample, MapStyles.hatching(1)), words.hatched(), 10.5);
+        }
+        if (any(sheet, ReachMark::nearBank)) {
+            panel.line(with(sample, MapStyles.nearBank(1)), words.nearBank(), 10.5);
+        }
+        if (any(sheet, ReachMark::aboveFromBackground)) {
+            panel.line(with(sample, MapStyles.background()), words.aboveFromBackground(), 10.5);
+        }
+        panel.line(
+                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow()),
+                words.flow(),
+                10.5);
+    }
+
+    private static boolean any(MapSheet sheet, Predicate<ReachMark> claim) {
+        return sheet.reaches().stream().anyMatch(claim);
+    }
+
+    private static List<Symbolizer> with(LineClass sample, Symbolizer mark) {
+        List<Symbolizer> both = new ArrayList<>(MapStyles.reach(sample, 1));
+        both.add(mark);
+        return both;
+    }
+
+    private static void points(Panel panel, MapSheet sheet) {
+        List<Symbolizer> symbols = new ArrayList<>();
+        List<String> texts = new ArrayList<>();
+        for (MapPoint.Kind kind : MapPoint.Kind.values()) {
+            if (sheet.points().stream().anyMatch(point -> point.kind() == kind)) {
+                symbols.add(Symbols.point(MapStyles.mark(kind), MapStyles.size(kind)));
+                texts.add(sheet.words().kinds().get(kind));
+            }
+        }
+        panel.points(symbols, texts, 11);
+    }
+}

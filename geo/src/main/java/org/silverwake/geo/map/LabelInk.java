@@ -1,0 +1,133 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.geotools.api.style.LinePlacement;
+import org.geotools.api.style.TextSymbolizer;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
+import org.silverwake.geo.label.Box;
+import org.silverwake.geo.label.LabelLayout;
+import org.silverwake.geo.label.LabelPlacer;
+import org.silverwake.geo.label.LabelRequest;
+import org.silverwake.geo.label.Spot;
+import org.silverwake.geo.label.Spots;
+
+/** Gathers the texts of a map while its symbols are drawn, then places and draws them last. */
+final class LabelInk {
+    private static final FontRenderContext PAPER = new FontRenderContext(null, true, true);
+    private static final double SYMBOL_RADIUS = 6;
+    private static final double HALF_STROKE = 3;
+    private static final Color LEADER = new Color(0x40, 0x40, 0x40);
+
+    private record Text(String words, Font font, Color fill, Color halo, double haloRadius) {}
+
+    private final LabelPlacer placer;
+    private final List<Text> texts = new ArrayList<>();
+    private final List<LabelRequest> requests = new ArrayList<>();
+
+    LabelInk(Rectangle2D view) {
+        placer = new LabelPlacer(Box.upright(view.getX(), view.getY(), view.getWidth(), view.getHeight()));
+    }
+
+    void keepClear(double x, double y, double size) {
+        placer.keepClear(new Box(x, y, size / 2, size / 2, 0));
+    }
+
+    void avoid(PageLine line) {
+        for (int k = 1; k < line.size(); k++) {
+            placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
+        }
+    }
+
+    void add(TextSymbolizer symbolizer, Object feature, Geometry page) {
+        String words = StyleValues.text(symbolizer.getLabel(), feature, "").strip();
+        if (words.isEmpty()) {
+            return;
+        }
+        Font font = StyleValues.font(symbolizer.getFont(), feature);
+        Rectangle2D box = font.getStringBounds(words, PAPER);
+        double height = font.getSize2D();
+        List<Spot> spots = symbolizer.getLabelPlacement() instanceof LinePlacement && page instanceof LineString line
+                ? along(PageLine.of(line), box.getWidth(), height)
+                : around(page.getInteriorPoint(), box.getWidth(), height);
+        boolean hasHalo = symbolizer.getHalo() != null;
+        texts.add(new Text(
+                words,
+                font,
+                StyleValues.color(symbolizer.getFill(), feature, Color.BLACK),
+                hasHalo ? StyleValues.color(symbolizer.getHalo().getFill(), feature, Color.WHITE) : Color.WHITE,
+                hasHalo ? StyleValues.number(symbolizer.getHalo().getRadius(), feature, 1) : 0));
+        requests.add(new LabelRequest(StyleValues.number(symbolizer.getPriority(), feature, 0), spots));
+    }
+
+    private static List<Spot> along(PageLine line, double width, double height) {
+        return Spots.along(line.xs(), line.ys(), HALF_STROKE, width, height);
+    }
+
+    private static List<Spot> around(Point at, double width, double height) {
+        return Spots.around(at.getX(), at.getY(), SYMBOL_RADIUS, width, height);
+    }
+
+    LabelLayout paint(Graphics2D g) {
+        LabelLayout layout = placer.place(requests);
+        for (int k = 0; k < texts.size(); k++) {
+            Optional<Spot> spot = layout.spots().get(k);
+            if (spot.isPresent() && spot.get().leader().isPresent()) {
+                paintLeader(g, spot.get().box(), spot.get().leader().get());
+            }
+        }
+        for (int k = 0; k < texts.size(); k++) {
+            Optional<Spot> spot = layout.spots().get(k);
+            if (spot.isPresent()) {
+                paintText(g, texts.get(k), spot.get().box());
+            }
+        }
+        return layout;
+    }
+
+    private static void paintLeader(Graphics2D g, Box box, Spot.Anchor from) {
+        double x = Math.max(box.x() - box.halfWidth(), Math.min(box.x() + box.halfWidth(), from.x()));
+        double y = Math.max(box.y() - box.halfHeight(), Math.min(box.y() + box.halfHeight(), from.y()));
+        Line2D line = new Line2D.Double(from.x(), from.y(), x, y);
+        g.setColor(Color.WHITE);
+        g.setStroke(new BasicStroke(2.2f));
+        g.draw(line);
+        g.setColor(LEADER);
+        g.setStroke(new BasicStroke(0.8f));
+        g.draw(line);
+    }
+
+    private static void paintText(Graphics2D g, Text text, Box box) {
+        GlyphVector glyphs = text.font().createGlyphVector(PAPER, text.words());
+        Rectangle2D bounds = glyphs.getLogicalBounds();
+        AffineTransform to = AffineTransform.getTranslateInstance(box.x(), box.y());
+        to.rotate(box.angle());
+        // capitals reach 0.73 of the size above the base line in DejaVu Sans: half of that centers the text
+        to.translate(-bounds.getWidth() / 2, 0.36 * text.font().getSize2D());
+        Shape outline = to.createTransformedShape(glyphs.getOutline());
+        if (text.haloRadius() > 0) {
+            g.setColor(text.halo());
+            g.setStroke(
+                    new BasicStroke((float) (2 * text.haloRadius()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            g.draw(outline);
+        }
+        g.setColor(text.fill());
+        g.fill(outline);
+    }
+}

@@ -1,0 +1,121 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.CoordinateSequenceFilter;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * From places on the ground to places on the page. An equirectangular frame on the WGS 84 ellipsoid whose middle is the map's: lengths are
+ * true there (radii of curvature N cos(latitude) and M, Snyder 1987, Map projections, USGS Professional Paper 1395, equations
+ * 4-20 and 4-19), off by less than 1 % within 1 degree of latitude at 30 degrees; north is up everywhere. Longitudes enter by their
+ * difference from the middle, so a map may lie across the antimeridian.
+ */
+public final class MapFrame {
+    private static final double SEMI_MAJOR = 6378137;
+    private static final double FLATTENING = 1 / 298.257223563;
+    private static final double E2 = FLATTENING * (2 - FLATTENING);
+    private static final double SMALLEST_EXTENT = 200;
+
+    private final Rectangle2D view;
+    private final double longitude;
+    private final double latitude;
+    private final double metersPerLongitude;
+    private final double metersPerLatitude;
+    private final double pointsPerMeter;
+
+    /**
+     * Fits places into a view.
+     *
+     * @param places one or more, WGS 84 degrees, longitude first
+     * @param view where on the page [points]
+     * @param padding kept free around them [points], less than half the view
+     */
+    public MapFrame(List<Coordinate> places, Rectangle2D view, double padding) {
+        this.view = (Rectangle2D) view.clone();
+        double first = places.get(0).x;
+        double west = 0;
+        double east = 0;
+        double south = 90;
+        double north = -90;
+        for (Coordinate place : places) {
+            double turn = wrap(place.x - first);
+            west = Math.min(west, turn);
+            east = Math.max(east, turn);
+            south = Math.min(south, place.y);
+            north = Math.max(north, place.y);
+        }
+        longitude = wrap(first + (west + east) / 2);
+        latitude = (south + north) / 2;
+        double phi = Math.toRadians(latitude);
+        double w = 1 - E2 * Math.sin(phi) * Math.sin(phi);
+        metersPerLongitude = Math.toRadians(1) * SEMI_MAJOR / Math.sqrt(w) * Math.cos(phi);
+        metersPerLatitude = Math.toRadians(1) * SEMI_MAJOR * (1 - E2) / Math.pow(w, 1.5);
+        double width = Math.max(SMALLEST_EXTENT, (east - west) * metersPerLongitude);
+        double height = Math.max(SMALLEST_EXTENT, (north - south) * metersPerLatitude);
+        pointsPerMeter = Math.min((view.getWidth() - 2 * padding) / width, (view.getHeight() - 2 * padding) / height);
+    }
+
+    private static double wrap(double degrees) {
+        return degrees - 360 * Math.floor((degrees + 180) / 360);
+    }
+
+    /** The map's part of the page [points]. */
+    public Rectangle2D view() {
+        return (Rectangle2D) view.clone();
+    }
+
+    /** A place [degrees] on the page [points]. */
+    public Point2D toPage(double lon, double lat) {
+        return new Point2D.Double(
+                view.getCenterX() + wrap(lon - longitude) * metersPerLongitude * pointsPerMeter,
+                view.getCenterY() - (lat - latitude) * metersPerLatitude * pointsPerMeter);
+    }
+
+    /** A point of the page [points] as longitude (x) and latitude (y) [degrees]. */
+    public Coordinate toGround(double x, double y) {
+        return new Coordinate(
+                wrap(longitude + (x - view.getCenterX()) / (metersPerLongitude * pointsPerMeter)),
+                latitude - (y - view.getCenterY()) / (metersPerLatitude * pointsPerMeter));
+    }
+
+    /** A copy of a geometry [degrees] on the page [points]. */
+    public Geometry toPage(Geometry ground) {
+        Geometry page = ground.copy();
+        page.apply(new CoordinateSequenceFilter() {
+            @Override
+            public void filter(CoordinateSequence points, int k) {
+                Point2D p = toPage(points.getX(k), points.getY(k));
+                points.setOrdinate(k, 0, p.getX());
+                points.setOrdinate(k, 1, p.getY());
+            }
+
+            @Override
+            public boolean isDone() {
+                return false;
+            }
+
+            @Override
+            public boolean isGeometryChanged() {
+                return true;
+            }
+        });
+        return page;
+    }
+
+    /** Scale at the middle of the map: points of the page per meter of the ground. */
+    public double pointsPerMeter() {
+        return pointsPerMeter;
+    }
+
+    /** Scale denominator as styles use it, on the page as laid out, 1/72 inch to the point. */
+    double scaleDenominator() {
+        return 72 / 0.0254 / pointsPerMeter;
+    }
+}

@@ -1,0 +1,63 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * Everything a concentration map says, in words ready to print.
+ *
+ * @param title the basin, large
+ * @param subtitle flow state and medium
+ * @param legendTitle what the classes are classes of, with its unit
+ * @param classes how reaches may look, in the order of the legend
+ * @param reaches one per reach of the river map, by index
+ * @param points sites, villages and others, in the order in which their names are placed within a kind
+ * @param guidelines what was compared with
+ * @param factorLine the stated factor, in a sentence
+ * @param cautions one sentence each
+ * @param maker who made the map
+ * @param date when
+ * @param notForPosting whether single sites are shown, so that the map must not be put up
+ * @param words fixed words
+ * @param paper size
+ */
+public record MapSheet(
+        String title,
+        String subtitle,
+        String legendTitle,
+        List<LineClass> classes,
+        List<ReachMark> reaches,
+        List<MapPoint> points,
+        List<GuidelineLine> guidelines,
+        String factorLine,
+        List<String> cautions,
+        String maker,
+        LocalDate date,
+        boolean notForPosting,
+        MapWords words,
+        Paper paper) {
+    /**
+     * Copies and checks.
+     *
+     * @throws IllegalArgumentException if a reach has a class that is not listed, or sites are shown without the band
+     */
+    public MapSheet {
+        classes = List.copyOf(classes);
+        reaches = List.copyOf(reaches);
+        points = List.copyOf(points);
+        guidelines = List.copyOf(guidelines);
+        cautions = List.copyOf(cautions);
+        for (ReachMark mark : reaches) {
+            if (mark.lineClass() < 0 || mark.lineClass() >= classes.size()) {
+                throw new IllegalArgumentException(
+                        "class " + mark.lineClass() + " is not allowed; give 0 to " + (classes.size() - 1));
+            }
+        }
+        if (!notForPosting && points.stream().anyMatch(point -> point.kind() == MapPoint.Kind.SITE)) {
+            throw new IllegalArgumentException("a map that shows single sites is not for posting");
+        }
+    }
+}

@@ -1,0 +1,115 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.geotools.api.style.FeatureTypeStyle;
+import org.geotools.api.style.LineSymbolizer;
+import org.geotools.api.style.Mark;
+import org.geotools.api.style.Rule;
+import org.geotools.api.style.Style;
+import org.geotools.api.style.Symbolizer;
+
+/** The project's own styles: one look per class and mark, used on the map and in its legend alike. */
+final class MapStyles {
+    static final String INK = "#1c1c1c";
+    static final String WATER_INK = "#2d4a73";
+    private static final String PAPER = "#ffffff";
+    private static final double CASING = 2;
+
+    private MapStyles() {}
+
+    /** Reaches by class: the last class of the legend lowest, the first on top. */
+    static Style reaches(List<LineClass> classes, double factor) {
+        List<FeatureTypeStyle> passes = new ArrayList<>();
+        for (int k = classes.size() - 1; k >= 0; k--) {
+            LineClass look = classes.get(k);
+            passes.add(Symbols.pass(
+                    Symbols.rule(Symbols.equal("class", k), reach(look, factor).toArray(new Symbolizer[0]))));
+        }
+        return Symbols.style(passes.toArray(new FeatureTypeStyle[0]));
+    }
+
+    /** One class: a white edge, under a dashed line a thin unbroken one, so that the river does not fall apart, and the line. */
+    static List<LineSymbolizer> reach(LineClass look, double factor) {
+        List<LineSymbolizer> lines = new ArrayList<>();
+        lines.add(Symbols.line(PAPER, look.width() * factor + CASING, List.of(), "butt"));
+        boolean dotted = !look.dash().isEmpty() && look.dash().get(0) < 0.5 * look.width();
+        if (!look.dash().isEmpty() && !dotted) {
+            lines.add(Symbols.line(look.color(), look.width() * factor * 0.3, List.of(), "round"));
+        }
+        lines.add(Symbols.line(look, factor));
+        return lines;
+    }
+
+    static Style marks(double factor) {
+        return Symbols.style(
+                Symbols.pass(Symbols.rule(Symbols.equal("hatched", 1), hatching(factor))),
+                Symbols.pass(Symbols.rule(Symbols.equal("near_bank", 1), nearBank(factor))),
+                Symbols.pass(Symbols.rule(Symbols.equal("background", 1), background())));
+    }
+
+    static LineSymbolizer hatching(double factor) {
+        return Symbols.along(Symbols.mark("slash", null, INK, 0.9), 6 + 5 * factor, -3 - 2 * factor, 0);
+    }
+
+    static LineSymbolizer nearBank(double factor) {
+        return Symbols.shifted(Symbols.line(INK, 1.7, List.of(0.1, 3.6), "round"), 3 * factor + 3.2);
+    }
+
+    static LineSymbolizer background() {
+        return Symbols.along(Symbols.mark("diamond", PAPER, INK, 1), 8, 16, 0);
+    }
+
+    static Style flow() {
+        return Symbols.style(Symbols.pass(Symbols.rule(null, arrow())));
+    }
+
+    static LineSymbolizer arrow() {
+        Mark mark = Symbols.mark("arrow", INK, PAPER, 0.7);
+        return Symbols.along(mark, 10, 62, 9);
+    }
+
+    static Style riverNames() {
+        return Symbols.style(Symbols.pass(Symbols.rule(
+                null,
+                Symbols.text(
+                        "label", new Symbols.Letters(11.5, "normal", "oblique"), WATER_INK, Symbols.besideLine()))));
+    }
+
+    static Style points() {
+        List<Rule> rules = new ArrayList<>();
+        for (MapPoint.Kind kind : MapPoint.Kind.values()) {
+            String weight = kind == MapPoint.Kind.GAUGE || kind == MapPoint.Kind.OTHER ? "normal" : "bold";
+            double size = kind == MapPoint.Kind.VILLAGE ? 12.5 : 11;
+            rules.add(Symbols.rule(
+                    Symbols.equal("kind", kind.name()),
+                    Symbols.point(mark(kind), size(kind)),
+                    Symbols.text("label", new Symbols.Letters(size, weight, "normal"), INK, Symbols.besidePoint())));
+        }
+        return Symbols.style(Symbols.pass(rules.toArray(new Rule[0])));
+    }
+
+    static Mark mark(MapPoint.Kind kind) {
+        return switch (kind) {
+            case VILLAGE -> Symbols.mark("house", PAPER, INK, 1.8);
+            case INTAKE -> Symbols.mark("drop", WATER_INK, PAPER, 0.8);
+            case FISHING -> Symbols.mark("fish", WATER_INK, PAPER, 0.8);
+            case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
+            case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
+            case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
+        };
+    }
+
+    static double size(MapPoint.Kind kind) {
+        return switch (kind) {
+            case VILLAGE -> 10;
+            case INTAKE, SITE -> 13;
+            case FISHING -> 14;
+            case GAUGE -> 11;
+            case OTHER -> 8;
+        };
+    }
+}

@@ -1,0 +1,92 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.util.EnumMap;
+import java.util.Map;
+
+/**
+ * The fixed words of maps, so that they can be in any language.
+ *
+ * @param hatched legend of the hatching
+ * @param nearBank legend of the mark along one bank
+ * @param aboveFromBackground legend of the mark for background alone
+ * @param flow legend of the arrows
+ * @param kinds names of the kinds of point
+ * @param comparedWith heading of the guidelines
+ * @param notCheckedInPrint beside a value not seen in print
+ * @param cautions heading of the cautions
+ * @param madeBy before the maker's name
+ * @param notForPosting the band over maps that show single sites
+ * @param north letter of the north arrow
+ * @param scaleNote beside the scale bar: coordinate system, where the scale holds
+ * @param namesLeftOut after the number of names for which there was no room
+ * @param asGiven check picture: legend of a point as given
+ * @param onRiver check picture: legend of its place on the river
+ * @param defects check picture: heading of the list
+ * @param noDefects check picture: in place of an empty list
+ * @param repaired check picture: before what was done
+ * @param moreInTable check picture: after the number of defects for which there was no room
+ */
+public record MapWords(
+        String hatched,
+        String nearBank,
+        String aboveFromBackground,
+        String flow,
+        Map<MapPoint.Kind, String> kinds,
+        String comparedWith,
+        String notCheckedInPrint,
+        String cautions,
+        String madeBy,
+        String notForPosting,
+        String north,
+        String scaleNote,
+        String namesLeftOut,
+        String asGiven,
+        String onRiver,
+        String defects,
+        String noDefects,
+        String repaired,
+        String moreInTable) {
+    /** Copies the map; every kind needs a name. */
+    public MapWords {
+        kinds = Map.copyOf(kinds);
+        for (MapPoint.Kind kind : MapPoint.Kind.values()) {
+            if (!kinds.containsKey(kind)) {
+                throw new IllegalArgumentException("no word for " + kind);
+            }
+        }
+    }
+
+    /** English. */
+    public static MapWords english() {
+        Map<MapPoint.Kind, String> kinds = new EnumMap<>(MapPoint.Kind.class);
+        kinds.put(MapPoint.Kind.VILLAGE, "Village");
+        kinds.put(MapPoint.Kind.INTAKE, "Water intake");
+        kinds.put(MapPoint.Kind.FISHING, "Fishing ground");
+        kinds.put(MapPoint.Kind.SITE, "Site");
+        kinds.put(MapPoint.Kind.GAUGE, "Gauge");
+        kinds.put(MapPoint.Kind.OTHER, "Other place");
+        return new MapWords(
+                "Hatched: low and high estimate far apart",
+                "Dotted: not yet mixed across; may be higher near one bank",
+                "Diamonds: above from background alone, without any site",
+                "Direction of flow",
+                kinds,
+                "Compared with",
+                "not checked in print",
+                "Before you use this map",
+                "Made by",
+                "NOT FOR POSTING \u2013 this map shows single sites",
+                "N",
+                "WGS 84. Scale holds at the middle of the map.",
+                "names left out for want of room",
+                "Point as given",
+                "Its place on the river",
+                "Found in the river layer",
+                "Nothing amiss was found.",
+                "Repaired:",
+                "more in the table of defects");
+    }
+}
