@@ -23,7 +23,7 @@ final class LanternNetwork {
     private static final double ISLAND_FROM = 700;
 
     private static final double ISLAND_TO = 1900;
-    private static final double ISLAND_BOW = 1.0;
+    private static final double ISLAND_BOW = 1.5;
 
     private static final List<String> NAMES = List.of(
             "Cresset Water", "Tallow Brook", "Emberlow Fork", "Sconce Beck", "Taper Brook", "Quinquet River",
@@ -37,6 +37,7 @@ final class LanternNetwork {
     private final List<Reach> reaches = new ArrayList<>();
     private final Landscape land;
     private final Random random = new Random(SEED);
+    private boolean island;
     private int names;
 
     private LanternNetwork() {
@@ -71,8 +72,8 @@ final class LanternNetwork {
     private void addStream(String name, Stream stream, List<Spot> line, double mouthHeight) {
         int last = stream.cells().size() - 1;
         List<Integer> cuts = new ArrayList<>();
-        for (int join : stream.joins()) {
-            cuts.add(nearest(line, land.spot(stream.cells().get(join))));
+        for (Stream side : stream.tributaries()) {
+            cuts.add(nearest(line, land.spot(side.cells().get(1))));
         }
         List<Double> joinHeights = new ArrayList<>();
         int from = 0;
@@ -89,28 +90,40 @@ final class LanternNetwork {
         }
         for (int k = 0; k < cuts.size(); k++) {
             Stream side = stream.tributaries().get(k);
-            List<Spot> path = new ArrayList<>(side.spots(land));
-            path.set(0, line.get(cuts.get(k)));
+            List<Spot> path = follow(side.spots(land), line.get(cuts.get(k)));
             addStream(NAMES.get(names++), side, bend(side, Meander.smooth(path), 0.25), joinHeights.get(k));
         }
+    }
+
+    /** Lets a tributary's lowest cells follow its mouth to where the bent river now runs. */
+    private static List<Spot> follow(List<Spot> path, Spot mouth) {
+        List<Spot> moved = new ArrayList<>();
+        for (int k = 0; k < path.size(); k++) {
+            double share = Math.max(0, 1 - k / 5.0);
+            moved.add(path.get(k).plus(
+                    share * (mouth.x() - path.get(0).x()), share * (mouth.y() - path.get(0).y())));
+        }
+        moved.set(0, mouth);
+        return moved;
     }
 
     /** Adds a stretch as one reach or, where the island lies, as four; returns the height of its upper end. */
     private double addReaches(String name, double area, List<Spot> upward, double height) {
         if (!name.equals("Lantern River") || area < ISLAND_FROM || area > ISLAND_TO || !longest(upward)) {
-            return add(name, area, "channel", upward, height);
+            return add(name, area, upward, height);
         }
+        island = true;
         int low = upward.size() / 4;
         int high = upward.size() * 3 / 4;
-        double foot = add(name, area, "channel", upward.subList(0, low + 1), height);
+        double foot = add(name, area, upward.subList(0, low + 1), height);
         List<Spot> arm = upward.subList(low, high + 1);
-        double head = add(name, area, "channel", arm, foot);
+        double head = add(name, area, arm, foot);
         addArm(name, area, sideArm(arm), foot, head);
-        return add(name, area, "channel", upward.subList(high, upward.size()), head);
+        return add(name, area, upward.subList(high, upward.size()), head);
     }
 
     private boolean longest(List<Spot> upward) {
-        return Meander.length(upward) > 6 && reaches.stream().noneMatch(r -> r.kind().equals("side arm"));
+        return Meander.length(upward) > 6 && !island;
     }
 
     /** An arm that runs more straight, bowed to the right as one looks upstream. */
@@ -128,15 +141,15 @@ final class LanternNetwork {
         return Meander.bend(Meander.smooth(bowed), s -> 1.4, 0.16, random);
     }
 
-    private double add(String name, double area, String kind, List<Spot> upward, double height) {
-        return add(name, area, kind, upward, height, slope(area));
+    private double add(String name, double area, List<Spot> upward, double height) {
+        return add(name, area, upward, height, slope(area));
     }
 
     private void addArm(String name, double area, List<Spot> upward, double foot, double head) {
-        add(name, area, "side arm", upward, foot, (head - foot) / (1000 * Meander.length(thin(upward))));
+        add(name, area, upward, foot, (head - foot) / (1000 * Meander.length(thin(upward))));
     }
 
-    private double add(String name, double area, String kind, List<Spot> upward, double height, double slope) {
+    private double add(String name, double area, List<Spot> upward, double height, double slope) {
         List<Spot> line = new ArrayList<>(thin(upward));
         List<Double> heights = new ArrayList<>(List.of(height));
         for (int k = 1; k < line.size(); k++) {
@@ -146,7 +159,7 @@ final class LanternNetwork {
         Collections.reverse(line);
         Collections.reverse(heights);
         String id = String.format(Locale.ROOT, "L%03d", reaches.size() + 1);
-        reaches.add(new Reach(id, name, area, kind, line, heights));
+        reaches.add(new Reach(id, name, area, "channel", line, heights));
         return top;
     }
 
