@@ -1,0 +1,72 @@
+package org.silverwake.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.silverwake.cli.report.RunSummary;
+import org.silverwake.cli.report.Tables;
+import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.OutputFolder;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioReader;
+import org.silverwake.geo.assembly.Defect;
+import org.silverwake.geo.map.CheckPicture;
+import org.silverwake.geo.place.PlacedPoint;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reads everything and computes nothing heavy: problems of scenario, layer and network, in words and as a picture. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Reads a scenario and its river layer; lists every defect with its remedy, and draws them.",
+        footer = {"", "Example: silverwake check scenarios/lantern"})
+public final class CheckCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", description = "A folder that holds scenario.yaml, or such a file.")
+    private Path scenario;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Where results go (default out/<scenario>-check).")
+    private Optional<Path> out;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter print = spec.commandLine().getOut();
+        ScenarioInput input = ScenarioReader.read(scenario);
+        Basin basin = Basin.of(input);
+        Path usual = RunCommand.defaultOut(scenario);
+        Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));
+        OutputFolder folder = OutputFolder.begin(target);
+        try {
+            Tables.defects(basin, folder.path().resolve("check-defects.csv"));
+            CheckPicture.draw(
+                    basin.map(),
+                    basin.points(),
+                    input.project().title(),
+                    folder.path().resolve("check.png"));
+            folder.complete();
+        } finally {
+            folder.discard();
+        }
+        print.println(basin.map().reachCount() + " reaches; coordinate system "
+                + basin.layer().crs().name());
+        RunSummary.defects(basin.map().defects(), print);
+        for (Defect defect : basin.map().defects()) {
+            print.println(Tables.line(defect));
+        }
+        for (PlacedPoint point : basin.points()) {
+            print.println(Tables.line(point));
+        }
+        input.warnings().forEach(w -> print.println("warning: " + w));
+        basin.warnings().forEach(w -> print.println("warning: " + w));
+        print.println("written to " + target);
+        print.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,107 @@
+package org.silverwake.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.silverwake.cli.report.RunRecord;
+import org.silverwake.cli.report.RunSummary;
+import org.silverwake.cli.report.Tables;
+import org.silverwake.cli.report.Layers;
+import org.silverwake.cli.run.MainRun;
+import org.silverwake.cli.report.Maps;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.run.OutputFolder;
+import org.silverwake.cli.report.Profiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The main job: maps, profiles, tables, layers, the record of the run. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        description = "Runs a scenario: maps, profiles, tables, layers and the record of the run.",
+        footer = {"", "Example: silverwake run scenarios/lantern --out out/lantern"})
+public final class RunCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", description = "A folder that holds scenario.yaml, or such a file.")
+    private Path scenario;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Where results go (default out/<scenario>).")
+    private Optional<Path> out;
+
+    @Option(names = "--all", description = "Draw every guideline's map, not only the scenario's one.")
+    private boolean all;
+
+    @Option(names = "--without-sites", description = "Leave single sites off the maps, so that they may be posted.")
+    private boolean withoutSites;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter print = spec.commandLine().getOut();
+        Map<String, Long> times = new LinkedHashMap<>();
+        long began = System.nanoTime();
+        StopWatch watch = new StopWatch(times);
+        Path target = out.orElseGet(() -> defaultOut(scenario));
+        OutputFolder folder = OutputFolder.begin(target);
+        try {
+            Outcome outcome = MainRun.run(scenario, watch::step);
+            watch.step("write tables and layers");
+            Tables.write(outcome, folder.path().resolve("tables"));
+            Layers.write(outcome, folder.path().resolve("layers"));
+            RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
+            watch.step("draw maps");
+            Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
+            watch.step("draw profiles");
+            Profiles.draw(outcome, folder.path().resolve("profiles"));
+            watch.end();
+            times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
+            RunRecord.timing(times, folder.path().resolve("timing.json"));
+            folder.complete();
+            RunSummary.print(outcome, target, times.get("all"), print);
+        } finally {
+            folder.discard();
+        }
+        return 0;
+    }
+
+    /** out/ and the scenario folder's name, below the working directory. */
+    static Path defaultOut(Path scenario) {
+        Path absolute = scenario.toAbsolutePath().normalize();
+        boolean file = String.valueOf(absolute.getFileName()).endsWith(".yaml");
+        Path folder = file ? absolute.getParent() : absolute;
+        return Path.of("out").resolve(String.valueOf(folder.getFileName()));
+    }
+
+    /** Wall time of each step. */
+    private static final class StopWatch {
+        static final long NANOS = 1_000_000;
+        private final Map<String, Long> times;
+        private String current = "";
+        private long since;
+
+        StopWatch(Map<String, Long> times) {
+            this.times = times;
+        }
+
+        void step(String name) {
+            end();
+            current = name;
+            since = System.nanoTime();
+        }
+
+        void end() {
+            if (!current.isEmpty()) {
+                times.merge(current, (System.nanoTime() - since) / NANOS, Long::sum);
+            }
+            current = "";
+        }
+    }
+}

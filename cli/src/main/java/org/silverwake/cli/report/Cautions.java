@@ -1,0 +1,27 @@
+package org.silverwake.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
+
+/** What stands on every map and at the end of every run. */
+final class Cautions {
+    private Cautions() {}
+
+    static List<String> of(Outcome outcome) {
+        List<String> cautions = new ArrayList<>(List.of(
+                "This is a screening from a model, not a measurement and not a finding of safety.",
+                "Which fish may be eaten, and how much, is for the health authority to say.",
+                "Mercury vapor harms: never heat amalgam indoors or without a retort.",
+                "Local codes and licensed practice come first.",
+                "Sites that nobody listed are not in it."));
+        if (outcome.scenario().sites().stream().anyMatch(s -> s.path() == ReleasePath.LEACH_TANK)) {
+            cautions.add("Cyanide from leach tanks was not assessed.");
+        }
+        if (outcome.result().variants() > 1) {
+            cautions.add("Where the form of mercury is not known, both extremes were run.");
+        }
+        return List.copyOf(cautions);
+    }
+}

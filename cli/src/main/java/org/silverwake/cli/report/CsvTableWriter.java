@@ -1,0 +1,63 @@
+package org.silverwake.cli.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One CSV table: UTF-8, comma, a header with units. Rows are given cell by cell. */
+final class CsvTableWriter implements AutoCloseable {
+    private final CsvWriter writer;
+    private final List<String> row = new ArrayList<>();
+    private final int columns;
+
+    CsvTableWriter(Path file, List<String> header) {
+        try {
+            Files.createDirectories(file.getParent());
+            this.writer = CsvWriter.builder()
+                    .lineDelimiter(LineDelimiter.LF)
+                    .build(Files.newBufferedWriter(file, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        this.columns = header.size();
+        writer.writeRecord(header);
+    }
+
+    CsvTableWriter text(String value) {
+        row.add(value);
+        return this;
+    }
+
+    CsvTableWriter number(double value) {
+        row.add(Numbers.text(value));
+        return this;
+    }
+
+    CsvTableWriter yes(boolean value) {
+        row.add(value ? "yes" : "");
+        return this;
+    }
+
+    void end() {
+        if (row.size() != columns) {
+            throw new IllegalStateException("a row of " + row.size() + " cells under a header of " + columns);
+        }
+        writer.writeRecord(row);
+        row.clear();
+    }
+
+    @Override
+    public void close() {
+        try {
+            writer.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

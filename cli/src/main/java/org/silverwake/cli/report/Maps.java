@@ -1,0 +1,182 @@
+package org.silverwake.cli.report;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.geo.map.ConcentrationMap;
+import org.silverwake.geo.map.GuidelineLine;
+import org.silverwake.geo.map.LineClass;
+import org.silverwake.geo.map.MapPoint;
+import org.silverwake.geo.map.MapSheet;
+import org.silverwake.geo.map.MapWords;
+import org.silverwake.geo.map.Paper;
+import org.silverwake.geo.map.ReachMark;
+import org.silverwake.geo.map.ReachShade;
+import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.screening.Answer;
+import org.silverwake.model.screening.Averaging;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.NotAssessed;
+import org.silverwake.model.screening.ScreeningRow;
+import org.silverwake.model.transport.Bound;
+
+/** Concentration maps: by default one guideline for every flow state; all of them on request. */
+public final class Maps {
+    private static final double FAR = 10;
+    private static final int ALL_STATES = -1;
+
+    private final Outcome outcome;
+    private final boolean withSites;
+
+    private Maps(Outcome outcome, boolean withSites) {
+        this.outcome = outcome;
+        this.withSites = withSites;
+    }
+
+    /**
+     * Draws.
+     *
+     * @param all every guideline compared with reaches, not the default one alone
+     * @param withoutSites leaves single sites off, so that the maps may be posted
+     */
+    public static void draw(Outcome outcome, Path folder, boolean all, boolean withoutSites) {
+        Maps maps = new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
+        List<Guideline> drawn =
+                all ? Shown.drawable(outcome) : Shown.guideline(outcome).stream().toList();
+        for (Guideline guideline : drawn) {
+            for (int state : maps.statesOf(guideline)) {
+                String name = state == ALL_STATES
+                        ? guideline.id()
+                        : guideline.id() + "-"
+                                + outcome.scenario().states().get(state).name();
+                ConcentrationMap.draw(
+                        outcome.basin().map(), maps.sheet(guideline, state), folder.resolve(name + ".png"));
+            }
+        }
+    }
+
+    private List<Integer> statesOf(Guideline guideline) {
+        if (guideline.observable().averaging() == Averaging.BED) {
+            return List.of(ALL_STATES);
+        }
+        List<Integer> states = new ArrayList<>();
+        for (int s = 0; s < outcome.scenario().states().size(); s++) {
+            states.add(s);
+        }
+        return states;
+    }
+
+    private MapSheet sheet(Guideline guideline, int state) {
+        ScenarioInput.Project project = outcome.scenario().project();
+        double factor =
+                outcome.screening().rule().factor(guideline.observable().medium());
+        List<ReachMark> marks = new ArrayList<>();
+        for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
+            marks.add(mark(guideline, state, outcome.basin().network().reachOfInput(i)));
+        }
+        return new MapSheet(
+                project.title(),
+                subtitle(guideline, state),
+                "Estimate compared with the guideline",
+                classes(guideline, factor),
+                marks,
+                points(),
+                List.of(new GuidelineLine(
+                        guideline.id(),
+                        guideline.printed() + ", " + guideline.observable().words() + ", protects " + guideline.protects(),
+                        guideline.source().words(),
+                        guideline.checked() == Guideline.Checked.SEEN)),
+                "Stated factor: " + Numbers.shown(factor, 3)
+                        + ". The estimate may be wrong by that factor either way; between the two, nobody can tell without samples.",
+                Cautions.of(outcome),
+                project.preparedBy(),
+                project.date(),
+                withSites,
+                MapWords.english(),
+                Paper.A4_LANDSCAPE);
+    }
+
+    private String subtitle(Guideline guideline, int state) {
+        String what = guideline.observable().words();
+        if (state == ALL_STATES) {
+            return what + ", over the year";
+        }
+        ScenarioInput.FlowState flow = outcome.scenario().states().get(state);
+        return what + ", flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
+    }
+
+    private static List<LineClass> classes(Guideline guideline, double factor) {
+        String f = Numbers.shown(factor, 3);
+        return List.of(
+                ReachShade.FAR_ABOVE.withLegend("Above, by more than " + Numbers.shown(FAR * factor, 3) + " x"),
+                ReachShade.ABOVE.withLegend("Above, by more than " + f + " x"),
+                ReachShade.LIKELY_ABOVE.withLegend("May be above; low estimate is"),
+                ReachShade.MAY_BE_ABOVE.withLegend("May be above"),
+                ReachShade.BELOW.withLegend("Below by this estimate, under 1/" + f),
+                ReachShade.NOT_ASSESSED.withLegend("Not assessed"),
+                ReachShade.NO_WATER.withLegend("No water"));
+    }
+
+    private ReachMark mark(Guideline guideline, int state, int reach) {
+        ScreeningRow row = state == ALL_STATES
+                ? outcome.screening().row(guideline, reach)
+                : outcome.screening().inState(guideline, reach, state);
+        boolean nearBank = state != ALL_STATES
+                && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach)
+                && row.answer() != Answer.NOT_ASSESSED;
+        return new ReachMark(
+                shade(row, outcome.screening().rule().factor(guideline.observable().medium()))
+                        .ordinal(),
+                row.verdict().hatched() && row.answer() != Answer.BELOW_BY_THIS_ESTIMATE,
+                nearBank,
+                row.verdict().aboveFromBackground());
+    }
+
+    private static ReachShade shade(ScreeningRow row, double factor) {
+        return switch (row.answer()) {
+            case ABOVE ->
+                row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
+            case MAY_BE_ABOVE -> row.verdict().leansAbove() ? ReachShade.LIKELY_ABOVE : ReachShade.MAY_BE_ABOVE;
+            case BELOW_BY_THIS_ESTIMATE -> ReachShade.BELOW;
+            case NOT_ASSESSED ->
+                row.verdict().reason().filter(r -> r == NotAssessed.NO_WATER).isPresent()
+                        ? ReachShade.NO_WATER
+                        : ReachShade.NOT_ASSESSED;
+        };
+    }
+
+    private List<MapPoint> points() {
+        List<MapPoint> points = new ArrayList<>();
+        List<PlacedPoint> places = outcome.basin().points("place");
+        for (int i = 0; i < places.size(); i++) {
+            PlacedPoint at = places.get(i);
+            points.add(new MapPoint(
+                    kind(outcome.scenario().places().get(i).uses()),
+                    at.request().name(),
+                    at.longitude(),
+                    at.latitude()));
+        }
+        if (withSites) {
+            for (PlacedPoint at : outcome.basin().points("site")) {
+                points.add(new MapPoint(MapPoint.Kind.SITE, at.request().name(), at.longitude(), at.latitude()));
+            }
+        }
+        for (PlacedPoint at : outcome.basin().points("gauge")) {
+            points.add(new MapPoint(MapPoint.Kind.GAUGE, at.request().name(), at.longitude(), at.latitude()));
+        }
+        return points;
+    }
+
+    private static MapPoint.Kind kind(List<PlaceUse> uses) {
+        if (uses.contains(PlaceUse.DRINKING_INTAKE) || uses.contains(PlaceUse.RIVERSIDE_WELL)) {
+            return MapPoint.Kind.INTAKE;
+        }
+        if (uses.contains(PlaceUse.VILLAGE) || uses.contains(PlaceUse.SCHOOL)) {
+            return MapPoint.Kind.VILLAGE;
+        }
+        return uses.contains(PlaceUse.FISHING) ? MapPoint.Kind.FISHING : MapPoint.Kind.OTHER;
+    }
+}

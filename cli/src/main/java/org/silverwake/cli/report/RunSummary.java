@@ -1,0 +1,114 @@
+package org.silverwake.cli.report;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.geo.assembly.Defect;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.ScreeningSummary;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SteadyResult;
+
+/** What a run prints at its end: people first, then the river, the budget, defects, warnings, where things are. */
+public final class RunSummary {
+    private static final double KILOGRAMS_PER_YEAR = 31557600;
+    private static final double KILOMETER = 1000;
+    private static final double MILLIS = 1000;
+
+    private RunSummary() {}
+
+    /** Prints; wall time in milliseconds. */
+    public static void print(Outcome outcome, Path target, long milliseconds, PrintWriter print) {
+        print.println(outcome.scenario().project().title() + ": a screening, not a finding of safety");
+        answers(outcome, print);
+        for (String gap : outcome.gaps()) {
+            print.println("  " + gap);
+        }
+        budget(outcome, print);
+        defects(outcome.basin().map().defects(), print);
+        outcome.warnings().forEach(w -> print.println("warning: " + w));
+        Cautions.of(outcome).forEach(c -> print.println("caution: " + c));
+        print.printf(
+                java.util.Locale.ROOT,
+                "%d reaches, %d cells; cutting cells in two again changes loads by at most %s %%%n",
+                outcome.basin().network().size(),
+                outcome.result().cells().count(),
+                Numbers.shown(100 * outcome.changeOnHalving(), 2));
+        print.printf(java.util.Locale.ROOT, "written to %s in %.1f s%n", target, milliseconds / MILLIS);
+        print.flush();
+    }
+
+    private static void answers(Outcome outcome, PrintWriter print) {
+        double[] lengths = new double[outcome.basin().network().size()];
+        for (int r = 0; r < lengths.length; r++) {
+            lengths[r] = outcome.basin().table().length(r);
+        }
+        String guideline = "";
+        for (ScreeningSummary.Line line : ScreeningSummary.of(outcome.screening(), lengths)) {
+            if (!line.guideline().id().equals(guideline)) {
+                guideline = line.guideline().id();
+                print.println("  " + line.guideline().displayName() + " (" + line.guideline().printed() + ", "
+                        + line.guideline().observable().words() + ")");
+            }
+            boolean atPlaces = line.guideline().scope() == Medium.Scope.DRINKING_PLACE;
+            print.printf(
+                    java.util.Locale.ROOT,
+                    "    %-24s %6d people, %d intakes%s%n",
+                    line.answer().words(),
+                    line.people(),
+                    line.intakes(),
+                    atPlaces ? "" : ", " + Numbers.shown(line.riverLength() / KILOMETER, 4) + " km of river");
+        }
+        outcome.screening()
+                .listed()
+                .forEach(g -> print.println("  " + g.displayName() + ": " + g.scope().words()));
+    }
+
+    private static void budget(Outcome outcome, PrintWriter print) {
+        SteadyResult result = outcome.result();
+        print.println("  mercury over the year [kg], laid down / carried through:");
+        for (Balance.Process process : Balance.Process.values()) {
+            List<String> ends = new ArrayList<>();
+            boolean any = false;
+            for (Bound bound : Bound.values()) {
+                double low = Double.POSITIVE_INFINITY;
+                double high = 0;
+                for (int v = 0; v < result.variants(); v++) {
+                    double year = 0;
+                    for (int s = 0; s < result.input().stateCount(); s++) {
+                        year += result.solution(bound, s).balance(v).sum(process)
+                                * result.input().hydraulics().share(s)
+                                * KILOGRAMS_PER_YEAR;
+                    }
+                    low = Math.min(low, year);
+                    high = Math.max(high, year);
+                }
+                any |= high > 0;
+                String lowText = Numbers.shown(low, 4);
+                String highText = Numbers.shown(high, 4);
+                ends.add(lowText.equals(highText) ? lowText : lowText + " to " + highText);
+            }
+            if (any) {
+                print.printf(
+                        java.util.Locale.ROOT, "    %-12s %s / %s%n", Words.process(process), ends.get(0), ends.get(1));
+            }
+        }
+        print.println("    closure      " + Numbers.shown(result.worstClosure(), 2) + " relative, worst state and bound");
+    }
+
+    /** Prints how many defects of each kind there are. */
+    public static void defects(List<Defect> defects, PrintWriter print) {
+        Map<Defect.Kind, Integer> open = new EnumMap<>(Defect.Kind.class);
+        Map<Defect.Kind, Integer> mended = new EnumMap<>(Defect.Kind.class);
+        for (Defect defect : defects) {
+            (defect.repaired() ? mended : open).merge(defect.kind(), 1, Integer::sum);
+        }
+        mended.forEach((kind, n) -> print.println("  repaired in the river layer: " + Words.defect(kind) + ", " + n));
+        open.forEach((kind, n) -> print.println("  found in the river layer: " + Words.defect(kind) + ", " + n));
+    }
+}

@@ -1,0 +1,49 @@
+package org.silverwake.cli.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.model.screening.Fraction;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Medium;
+
+/** Which guideline is drawn by default. */
+final class Shown {
+    private Shown() {}
+
+    /**
+     * The scenario's own choice; else the first value of filtered surface water that was chosen, else of whole water, else of
+     * any medium compared with every reach. Empty where there is none.
+     *
+     * @throws ScenarioException if the scenario's choice is not among the guidelines used
+     */
+    static Optional<Guideline> guideline(Outcome outcome) {
+        List<Guideline> drawable = drawable(outcome);
+        Optional<String> asked = outcome.scenario().outputs().mapGuideline();
+        if (asked.isPresent()) {
+            Optional<Guideline> found =
+                    drawable.stream().filter(g -> g.id().equals(asked.get())).findFirst();
+            if (found.isEmpty()) {
+                throw new ScenarioException(List.of("scenario.yaml outputs.map.guideline: " + asked.get()
+                        + " is not compared with reaches here; give one of guidelines.use: "
+                        + String.join(", ", drawable.stream().map(Guideline::id).toList())));
+            }
+            return found;
+        }
+        return drawable.stream()
+                .filter(g -> g.observable().fraction() == Fraction.FILTERED)
+                .findFirst()
+                .or(() -> drawable.stream()
+                        .filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
+                        .findFirst())
+                .or(() -> drawable.stream().findFirst());
+    }
+
+    /** Guidelines compared with every reach whose medium is modelled. */
+    static List<Guideline> drawable(Outcome outcome) {
+        return outcome.screening().compared().stream()
+                .filter(g -> g.scope() == Medium.Scope.REACH && g.observable().isModelled())
+                .toList();
+    }
+}

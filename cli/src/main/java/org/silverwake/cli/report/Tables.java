@@ -1,0 +1,261 @@
+package org.silverwake.cli.report;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.geo.assembly.Defect;
+import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.NotAssessed;
+import org.silverwake.model.screening.Receptor;
+import org.silverwake.model.screening.Screening;
+import org.silverwake.model.screening.ScreeningRow;
+import org.silverwake.model.screening.ScreeningSummary;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyResult.Fraction;
+
+/** All tables of a run. */
+public final class Tables {
+    private static final double SECONDS_PER_YEAR = 31557600;
+    private static final double NANOGRAMS_PER_LITER = 1e9;
+    private static final double KILOMETER = 1000;
+
+    private Tables() {}
+
+    /** Writes every table into a folder. */
+    public static void write(Outcome outcome, Path folder) {
+        ReachesTable.write(outcome, folder.resolve("reaches.csv"));
+        screening(outcome, folder.resolve("screening.csv"));
+        summary(outcome, folder.resolve("summary.csv"));
+        balance(outcome, folder.resolve("balance.csv"));
+        sites(outcome, folder.resolve("sites.csv"));
+        places(outcome, folder.resolve("places.csv"));
+        defects(outcome.basin(), folder.resolve("defects.csv"));
+    }
+
+    private static void screening(Outcome outcome, Path file) {
+        List<String> header = List.of(
+                "guideline", "unit", "value", "medium", "averaging", "in print", "reach", "feature", "river",
+                "answer", "reason", "low", "high", "background", "ratio low [-]", "ratio high [-]", "worst flow state",
+                "worst value", "low bound above", "depends on what the bed gives back", "above from background alone",
+                "states left out");
+        Screening screening = outcome.screening();
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (Guideline guideline : screening.compared()) {
+                for (ScreeningRow row : screening.rows(guideline)) {
+                    screeningRow(csv, outcome, guideline, row);
+                }
+            }
+        }
+    }
+
+    private static void screeningRow(CsvTableWriter csv, Outcome outcome, Guideline guideline, ScreeningRow row) {
+        var reach = outcome.basin().reach(row.reach());
+        double unit = guideline.fromSi();
+        csv.text(guideline.displayName())
+                .text(guideline.unit())
+                .number(guideline.value() * unit)
+                .text(guideline.observable().words())
+                .text(guideline.observable().averaging().words())
+                .text(guideline.checked().word())
+                .text(reach.id())
+                .text(reach.part().featureId())
+                .text(reach.name().orElse(""))
+                .text(row.answer().words())
+                .text(row.verdict().reason().map(NotAssessed::words).orElse(""));
+        csv.number(row.values().map(v -> v.band().low() * unit).orElse(Double.NaN))
+                .number(row.values().map(v -> v.band().high() * unit).orElse(Double.NaN))
+                .number(row.values().map(v -> v.band().background() * unit).orElse(Double.NaN))
+                .number(row.ratioLow().orElse(Double.NaN))
+                .number(row.ratioHigh().orElse(Double.NaN))
+                .text(row.values()
+                        .filter(v -> v.worstState() >= 0)
+                        .map(v -> outcome.scenario().states().get(v.worstState()).name())
+                        .orElse(""))
+                .number(row.values().map(v -> v.worst() * unit).orElse(Double.NaN))
+                .yes(row.verdict().leansAbove())
+                .yes(row.verdict().hatched())
+                .yes(row.verdict().aboveFromBackground())
+                .text(String.join(
+                        "; ",
+                        row.statesLeftOut().stream()
+                                .map(s -> outcome.scenario().states().get(s).name())
+                                .toList()))
+                .end();
+    }
+
+    private static void summary(Outcome outcome, Path file) {
+        List<String> header = List.of(
+                "guideline", "answer", "people [-]", "drinking intakes [-]", "river [km]");
+        double[] lengths = new double[outcome.basin().network().size()];
+        for (int r = 0; r < lengths.length; r++) {
+            lengths[r] = outcome.basin().table().length(r);
+        }
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (ScreeningSummary.Line line : ScreeningSummary.of(outcome.screening(), lengths)) {
+                csv.text(line.guideline().displayName())
+                        .text(line.answer().words())
+                        .number(line.people())
+                        .number(line.intakes())
+                        .number(line.riverLength() / KILOMETER)
+                        .end();
+            }
+            for (Guideline listed : outcome.screening().listed()) {
+                csv.text(listed.displayName())
+                        .text(listed.scope().words())
+                        .text("")
+                        .text("")
+                        .text("")
+                        .end();
+            }
+            for (String gap : outcome.gaps()) {
+                csv.text(gap).text("no national value").text("").text("").text("").end();
+            }
+        }
+    }
+
+    private static void balance(Outcome outcome, Path file) {
+        SteadyResult result = outcome.result();
+        List<String> header = List.of(
+                "flow state", "bound", "unknown split taken as", "process", "form", "mass in the state [kg/yr]",
+                "mass over the year [kg]", "relative closure [-]");
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (int s = 0; s < result.input().stateCount(); s++) {
+                for (Bound bound : Bound.values()) {
+                    for (int v = 0; v < result.variants(); v++) {
+                        Balance balance = result.solution(bound, s).balance(v);
+                        for (Balance.Row row : balance.rows()) {
+                            double year = row.rate() * SECONDS_PER_YEAR;
+                            csv.text(outcome.scenario().states().get(s).name())
+                                    .text(Words.bound(bound))
+                                    .text(Words.variant(result.variants(), v))
+                                    .text(Words.process(row.process()))
+                                    .text(row.form())
+                                    .number(year)
+                                    .number(year * result.input().hydraulics().share(s))
+                                    .number(balance.closure())
+                                    .end();
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private static void sites(Outcome outcome, Path file) {
+        List<String> header = List.of(
+                "site", "group", "path", "longitude [deg]", "latitude [deg]", "distance to river [m]", "feature",
+                "chainage [m]", "reach", "flow state", "mercury [kg/yr]", "exchangeable share [-]",
+                "tailings [t/yr]", "water [L/s]", "outfall", "cyanide", "note");
+        List<PlacedPoint> points = outcome.basin().points("site");
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (int i = 0; i < points.size(); i++) {
+                ScenarioInput.Site site = outcome.scenario().sites().get(i);
+                SiteRelease release = outcome.result().input().sites().get(i);
+                PlacedPoint at = points.get(i);
+                for (int s = 0; s < outcome.scenario().states().size(); s++) {
+                    csv.text(site.name())
+                            .text(site.group())
+                            .text(Words.path(site.path()))
+                            .number(at.longitude())
+                            .number(at.latitude())
+                            .number(at.distanceMeters())
+                            .text(at.featureId())
+                            .number(at.chainageMeters())
+                            .text(outcome.basin().reach(release.reach()).id())
+                            .text(outcome.scenario().states().get(s).name())
+                            .number(release.mercury().get(s) * SECONDS_PER_YEAR)
+                            .text(release.exchangeableShare().isPresent()
+                                    ? Numbers.text(release.exchangeableShare().getAsDouble())
+                                    : "not known: both extremes run")
+                            .number(release.solids().get(s) * SECONDS_PER_YEAR / KILOMETER)
+                            .number(release.water().get(s) * KILOMETER)
+                            .text(release.atBank() ? "bank" : "mid-channel")
+                            .text(site.path() == ScenarioInput.ReleasePath.LEACH_TANK ? "not assessed" : "")
+                            .text(site.note())
+                            .end();
+                }
+            }
+        }
+    }
+
+    private static void places(Outcome outcome, Path file) {
+        List<String> header = List.of(
+                "place", "use", "people [-]", "longitude [deg]", "latitude [deg]", "distance to river [m]", "reach",
+                "flow state", "total Hg, whole, low [ng/L]", "total Hg, whole, high [ng/L]",
+                "background [ng/L]", "guideline", "answer", "reason");
+        List<PlacedPoint> points = outcome.basin().points("place");
+        SteadyResult result = outcome.result();
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (int i = 0; i < points.size(); i++) {
+                ScenarioInput.Place place = outcome.scenario().places().get(i);
+                Receptor receptor = outcome.screening().receptors().get(i);
+                int r = receptor.reach().orElseThrow();
+                for (int s = 0; s < outcome.scenario().states().size(); s++) {
+                    boolean wet = result.isWet(s, r);
+                    for (Guideline guideline : outcome.screening().compared()) {
+                        var verdict = outcome.screening().verdict(guideline, receptor);
+                        if (verdict.isEmpty()) {
+                            continue;
+                        }
+                        csv.text(place.name())
+                                .text(Words.uses(place.uses()))
+                                .number(place.people())
+                                .number(points.get(i).longitude())
+                                .number(points.get(i).latitude())
+                                .number(points.get(i).distanceMeters())
+                                .text(outcome.basin().reach(r).id())
+                                .text(outcome.scenario().states().get(s).name())
+                                .number(wet ? result.low(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
+                                .number(wet ? result.high(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
+                                .number(
+                                        wet
+                                                ? result.background(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER
+                                                : Double.NaN)
+                                .text(guideline.displayName())
+                                .text(verdict.get().answer().words())
+                                .text(verdict.get().reason().map(NotAssessed::words).orElse(""))
+                                .end();
+                    }
+                }
+            }
+        }
+    }
+
+    /** Writes defects and repairs of the river layer. */
+    public static void defects(Basin basin, Path file) {
+        List<String> header = List.of(
+                "kind", "longitude [deg]", "latitude [deg]", "features", "found", "remedy or repair", "repaired");
+        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+            for (Defect defect : basin.map().defects()) {
+                csv.text(Words.defect(defect.kind()))
+                        .number(defect.longitude())
+                        .number(defect.latitude())
+                        .text(String.join(" ", defect.featureIds()))
+                        .text(defect.text())
+                        .text(defect.remedy())
+                        .yes(defect.repaired())
+                        .end();
+            }
+        }
+    }
+
+    /** A defect in one line. */
+    public static String line(Defect defect) {
+        return Words.defect(defect.kind()) + " at " + Numbers.text(defect.longitude()) + ", "
+                + Numbers.text(defect.latitude()) + " (" + String.join(", ", defect.featureIds()) + "): "
+                + defect.text() + (defect.repaired() ? "; repaired: " : "; ") + defect.remedy();
+    }
+
+    /** A point on the network in one line. */
+    public static String line(PlacedPoint point) {
+        return point.request().kind() + " " + point.request().name() + ": "
+                + Numbers.shown(point.distanceMeters(), 3) + " m from feature " + point.featureId() + ", chainage "
+                + Numbers.shown(point.chainageMeters(), 5) + " m";
+    }
+}

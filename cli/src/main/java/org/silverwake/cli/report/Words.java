@@ -1,0 +1,48 @@
+package org.silverwake.cli.report;
+
+import java.util.List;
+import java.util.Locale;
+import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
+import org.silverwake.geo.assembly.Defect;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.transport.Bound;
+
+/** Words of fixed choices, as tables and pictures show them. */
+public final class Words {
+    private Words() {}
+
+    /** A bound. */
+    public static String bound(Bound bound) {
+        return bound == Bound.LAID_DOWN ? "laid down" : "carried through";
+    }
+
+    /** What an unknown split is taken as in a variant; empty where all splits are known. */
+    public static String variant(int variants, int variant) {
+        return variants == 1 ? "" : variant == 0 ? "exchangeable" : "grain-bound";
+    }
+
+    /** A process of the budget. */
+    public static String process(Balance.Process process) {
+        return plain(process.name());
+    }
+
+    /** A path of release. */
+    public static String path(ReleasePath path) {
+        return plain(path.name());
+    }
+
+    /** Uses of a place. */
+    public static String uses(List<PlaceUse> uses) {
+        return String.join("; ", uses.stream().map(use -> plain(use.name())).toList());
+    }
+
+    /** A kind of defect. */
+    public static String defect(Defect.Kind kind) {
+        return plain(kind.name());
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,167 @@
+package org.silverwake.cli.run;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.geo.assembly.Assembly;
+import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.layer.LayerSource;
+import org.silverwake.geo.layer.Layers;
+import org.silverwake.geo.layer.VectorLayer;
+import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.geo.place.Placement;
+import org.silverwake.geo.place.Placer;
+import org.silverwake.geo.place.PointRequest;
+import org.silverwake.geo.terrain.ElevationModel;
+import org.silverwake.geo.terrain.ReachElevations;
+import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.water.Column;
+import org.silverwake.model.water.ReachTable;
+
+/**
+ * The river as read, assembled and cut: steps 2 to 4 of the run.
+ *
+ * @param layer the layer
+ * @param map the cut network with its geometry
+ * @param network the same without coordinates, in downstream order
+ * @param table what is known of each reach
+ * @param points every point on it, in the order sites, places, gauges, abstractions
+ * @param warnings one line each
+ */
+public record Basin(
+        VectorLayer layer,
+        RiverMap map,
+        RiverNetwork network,
+        ReachTable table,
+        List<PlacedPoint> points,
+        List<String> warnings) {
+    private static final String SITE = "site";
+
+    /** Reads the layer, assembles it, places every point. */
+    public static Basin of(ScenarioInput scenario) {
+        ScenarioInput.Rivers rivers = scenario.rivers();
+        VectorLayer layer =
+                Layers.read(new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
+        Optional<ElevationModel> elevation =
+                rivers.elevation().map(e -> ElevationModel.open(e.file(), e.toMeters()));
+        RiverMap assembled = Assembly.assemble(layer, options(rivers, elevation));
+        Placement placement = Placer.place(assembled, layer.crs(), requests(scenario));
+        RiverMap map = elevation
+                .map(model -> ReachElevations.sample(placement.map(), model))
+                .orElse(placement.map());
+        RiverNetwork network = network(map);
+        List<String> warnings = new ArrayList<>(layer.warnings());
+        warnings.addAll(placement.warnings());
+        return new Basin(layer, map, network, table(map, network), placement.points(), List.copyOf(warnings));
+    }
+
+    private static AssemblyOptions options(ScenarioInput.Rivers rivers, Optional<ElevationModel> elevation) {
+        List<AssemblyOptions.ColumnMapping> columns = new ArrayList<>();
+        for (ScenarioInput.Column column : rivers.columns()) {
+            columns.add(new AssemblyOptions.ColumnMapping(
+                    column.key(), column.column(), column.toSi(), column.missing()));
+        }
+        List<AssemblyOptions.Outlet> outlets = new ArrayList<>();
+        for (ScenarioInput.Outlet outlet : rivers.outlets()) {
+            outlets.add(new AssemblyOptions.Outlet(
+                    outlet.feature(),
+                    outlet.position().map(p -> OptionalDouble.of(p.x())).orElse(OptionalDouble.empty()),
+                    outlet.position().map(p -> OptionalDouble.of(p.y())).orElse(OptionalDouble.empty())));
+        }
+        return new AssemblyOptions(
+                rivers.snapToleranceMeters(),
+                rivers.nameColumn(),
+                columns,
+                outlets,
+                rivers.orientBy().stream()
+                        .map(AssemblyOptions.Criterion::of)
+                        .toList(),
+                elevation.map(model -> model));
+    }
+
+    private static List<PointRequest> requests(ScenarioInput scenario) {
+        double siteDistance = scenario.settings().value("sites.snap-distance");
+        double placeDistance = scenario.settings().value("places.snap-distance");
+        List<PointRequest> requests = new ArrayList<>();
+        for (ScenarioInput.Site site : scenario.sites()) {
+            requests.add(
+                    request(SITE, site.name(), site.where(), site.position(), siteDistance, site.riverName()));
+        }
+        for (ScenarioInput.Place place : scenario.places()) {
+            requests.add(request(
+                    "place", place.name(), place.where(), place.position(), placeDistance, Optional.empty()));
+        }
+        for (ScenarioInput.Gauge gauge : scenario.gauges()) {
+            requests.add(request(
+                    "gauge", gauge.name(), gauge.where(), gauge.position(), placeDistance, Optional.empty()));
+        }
+        for (ScenarioInput.Abstraction abstraction : scenario.abstractions()) {
+            requests.add(request(
+                    "abstraction",
+                    abstraction.name(),
+                    abstraction.where(),
+                    abstraction.position(),
+                    placeDistance,
+                    Optional.empty()));
+        }
+        return requests;
+    }
+
+    private static PointRequest request(
+            String kind,
+            String name,
+            String where,
+            ScenarioInput.Position at,
+            double distance,
+            Optional<String> river) {
+        return new PointRequest(kind, name, where, at.x(), at.y(), at.inLayerCrs(), distance, river);
+    }
+
+    private static RiverNetwork network(RiverMap map) {
+        int[] from = new int[map.reachCount()];
+        int[] to = new int[map.reachCount()];
+        for (int i = 0; i < from.length; i++) {
+            from[i] = map.reach(i).fromNode();
+            to[i] = map.reach(i).toNode();
+        }
+        return RiverNetwork.of(map.ids(), from, to);
+    }
+
+    private static ReachTable table(RiverMap map, RiverNetwork network) {
+        int n = map.reachCount();
+        double[] length = new double[n];
+        int[] group = new int[n];
+        Map<Long, Integer> groups = new HashMap<>();
+        Map<String, Column> columns = new HashMap<>();
+        for (int r = 0; r < n; r++) {
+            RiverMap.Reach reach = map.reach(network.inputIndex(r));
+            length[r] = reach.lengthMeters();
+            long key = ((long) reach.part().feature() << Integer.SIZE) + reach.part().part();
+            group[r] = groups.computeIfAbsent(key, k -> groups.size());
+            for (Map.Entry<String, Double> number : reach.numbers().entrySet()) {
+                columns.computeIfAbsent(number.getKey(), k -> new Column(n)).put(r, number.getValue());
+            }
+        }
+        return new ReachTable(network, length, group, columns);
+    }
+
+    /** The map's reach for a reach of the network. */
+    public RiverMap.Reach reach(int r) {
+        return map.reach(network.inputIndex(r));
+    }
+
+    /** The reach of the network that begins at a point. */
+    public int reachAt(PlacedPoint point) {
+        return network.reachOfInput(point.headReach());
+    }
+
+    /** Points of a kind (site, place, gauge, abstraction), in the scenario's order. */
+    public List<PlacedPoint> points(String kind) {
+        return points.stream().filter(p -> p.request().kind().equals(kind)).toList();
+    }
+}

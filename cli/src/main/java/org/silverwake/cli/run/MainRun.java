@@ -1,0 +1,108 @@
+package org.silverwake.cli.run;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioReader;
+import org.silverwake.model.Water;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.OutsideModelException;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyRun;
+import org.silverwake.model.transport.TransportInput;
+
+/** The main run up to its outcome: steps 1 to 7. Writing, step 8, is the command's. */
+public final class MainRun {
+    private static final double DISPERSION_SHOWS = 0.05;
+    private static final double DENSE = 1;
+
+    private MainRun() {}
+
+    /** Hears of each step as it begins. */
+    public interface Progress {
+        /** A step begins. */
+        void step(String name);
+    }
+
+    /**
+     * Runs a scenario.
+     *
+     * @throws ScenarioException for everything wrong in the scenario
+     * @throws org.silverwake.geo.GeoDataException for unusable geodata
+     */
+    public static Outcome run(Path path, Progress progress) {
+        progress.step("read the scenario");
+        ScenarioInput scenario = ScenarioReader.read(path);
+        progress.step("read, assemble and cut the network");
+        Basin basin = Basin.of(scenario);
+        progress.step("route water");
+        Water water = WaterStep.run(scenario, basin);
+        progress.step("carry solids and mercury");
+        TransportInput input = MercuryStep.input(scenario, basin, water);
+        SteadyResult result = carry(input);
+        progress.step("screen");
+        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result);
+        return new Outcome(
+                scenario,
+                basin,
+                water,
+                result,
+                screened.screening(),
+                screened.gaps(),
+                SteadyRun.changeOnHalving(input, result),
+                warnings(scenario, basin, water, result));
+    }
+
+    private static SteadyResult carry(TransportInput input) {
+        try {
+            return SteadyRun.run(input);
+        } catch (OutsideModelException e) {
+            throw new ScenarioException(List.of("scenario: " + e.getMessage()));
+        }
+    }
+
+    private static List<String> warnings(ScenarioInput scenario, Basin basin, Water water, SteadyResult result) {
+        List<String> warnings = new ArrayList<>(scenario.warnings());
+        warnings.addAll(basin.warnings());
+        warnings.addAll(water.notes());
+        for (int s = 0; s < scenario.states().size(); s++) {
+            String state = scenario.states().get(s).name();
+            double number = result.dispersionNumber(s);
+            if (number > DISPERSION_SHOWS) {
+                warnings.add(state + ": k D/U^2 is " + number
+                        + "; above 0.05 dispersion, which this model leaves out, shows in the answer");
+            }
+            slurry(warnings, basin, result, s, state);
+            if (scenario.settings().value("mercury.kd-slope") == 0 && isDense(result, s)) {
+                warnings.add(state
+                        + ": suspended sediment exceeds 1 g/L and log10 Kd does not fall with it (mercury.kd-slope is 0)");
+            }
+        }
+        boolean leachTank =
+                scenario.sites().stream().anyMatch(s -> s.path() == ScenarioInput.ReleasePath.LEACH_TANK);
+        if (leachTank) {
+            warnings.add("a leach tank is among the sites: cyanide was not assessed");
+        }
+        return List.copyOf(warnings);
+    }
+
+    private static void slurry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {
+        List<Integer> slurry = result.solution(Bound.CARRIED_THROUGH, s).slurry();
+        if (!slurry.isEmpty()) {
+            List<String> names =
+                    slurry.stream().map(r -> basin.reach(r).id()).toList();
+            warnings.add(state + ": slurry, outside this model, above 5 g/L of solids in " + String.join(", ", names));
+        }
+    }
+
+    private static boolean isDense(SteadyResult result, int state) {
+        for (int c = 0; c < result.cells().count(); c++) {
+            if (result.solution(Bound.CARRIED_THROUGH, state).sediment(c) > DENSE) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,135 @@
+package org.silverwake.cli.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.Water;
+import org.silverwake.model.input.Settings;
+import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.solids.BackgroundSediment;
+import org.silverwake.model.solids.FergusonChurch2004;
+import org.silverwake.model.solids.MeasuredSettling;
+import org.silverwake.model.solids.ParticleClass;
+import org.silverwake.model.solids.SettlingLaw;
+import org.silverwake.model.solids.Stokes1851;
+import org.silverwake.model.transport.TransportInput;
+
+/** Step 6, what it takes: classes, sediment, background and releases. */
+final class MercuryStep {
+    private static final double CUBIC_METERS_PER_LITER = 1e-3;
+
+    private MercuryStep() {}
+
+    static TransportInput input(ScenarioInput scenario, Basin basin, Water water) {
+        Settings settings = scenario.settings();
+        return new TransportInput(
+                water.hydraulics(),
+                scenario.solids().classes().stream().map(MercuryStep::particles).toList(),
+                scenario.states().stream().map(MercuryStep::sediment).toList(),
+                scenario.states().stream().map(ScenarioInput.FlowState::flood).toList(),
+                scenario.background().solidsContent(),
+                scenario.states().stream()
+                        .map(ScenarioInput.FlowState::lateralFilteredMercury)
+                        .toList(),
+                scenario.states().stream().map(s -> doc(scenario, s)).toList(),
+                releases(scenario, basin),
+                new TransportInput.Options(
+                        settings.value("solids.net-sedimentation")
+                                * (1 - settings.value("solids.bed-porosity"))
+                                * settings.value("solids.density"),
+                        settings.value("mercury.kd-slope"),
+                        settings.value("mercury.kd-reference-sediment"),
+                        settings.value("mercury.grain-release-rate"),
+                        settings.value("flood.set-down-length"),
+                        settings.value("flood.overbank-share-per-km"),
+                        settings.value("mixing.transverse-coefficient"),
+                        true));
+    }
+
+    private static ParticleClass particles(ScenarioInput.SolidsClass given) {
+        return new ParticleClass(
+                given.name(),
+                given.diameter(),
+                given.density(),
+                law(given),
+                given.cohesive(),
+                given.criticalShearDeposition(),
+                given.log10Kd(),
+                given.retentionLength(),
+                given.backgroundShare());
+    }
+
+    private static SettlingLaw law(ScenarioInput.SolidsClass given) {
+        if (given.law().equals("measured")) {
+            return new MeasuredSettling(given.settlingVelocity().orElseThrow());
+        }
+        return given.law().equals("stokes") ? new Stokes1851() : FergusonChurch2004.naturalGrains();
+    }
+
+    private static BackgroundSediment sediment(ScenarioInput.FlowState state) {
+        return state.rating()
+                .map(r -> new BackgroundSediment(r.a(), r.b()))
+                .orElseGet(() -> new BackgroundSediment(state.suspendedSediment().orElseThrow(), 0));
+    }
+
+    private static double doc(ScenarioInput scenario, ScenarioInput.FlowState state) {
+        if (scenario.mercury().basis() != ScenarioInput.Mercury.Basis.FREE) {
+            return 0;
+        }
+        double coefficient =
+                StrictMath.pow(10, scenario.settings().value("mercury.doc-log10-k")) * CUBIC_METERS_PER_LITER;
+        return coefficient * state.dissolvedOrganicCarbon().orElse(0);
+    }
+
+    private static List<SiteRelease> releases(ScenarioInput scenario, Basin basin) {
+        List<PlacedPoint> points = basin.points("site");
+        List<SiteRelease> releases = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            ScenarioInput.Site site = scenario.sites().get(i);
+            List<Double> mercury = new ArrayList<>();
+            List<Double> solids = new ArrayList<>();
+            List<Double> water = new ArrayList<>();
+            for (int s = 0; s < scenario.states().size(); s++) {
+                mercury.add(mercuryOf(site, s));
+                solids.add(solidsOf(site, s));
+                water.add(waterOf(site, s));
+            }
+            releases.add(new SiteRelease(
+                    site.name(),
+                    basin.reachAt(points.get(i)),
+                    mercury,
+                    site.exchangeableShare(),
+                    site.classShares(),
+                    solids,
+                    water,
+                    site.outfall() == ScenarioInput.Outfall.BANK));
+        }
+        return releases;
+    }
+
+    /** Mercury that a site releases in a state [kg/s]. */
+    static double mercuryOf(ScenarioInput.Site site, int state) {
+        if (site.mercury().isPresent()) {
+            return site.mercury().get().get(state);
+        }
+        if (site.tailings().isPresent()) {
+            return site.tailings().get().mass().get(state)
+                    * site.tailings().get().content();
+        }
+        ScenarioInput.Effluent effluent = site.effluent().orElseThrow();
+        return effluent.flow().get(state) * effluent.concentration();
+    }
+
+    /** Dry tailings that a site releases in a state [kg/s]. */
+    static double solidsOf(ScenarioInput.Site site, int state) {
+        return site.tailings().map(t -> t.mass().get(state)).orElse(0.0);
+    }
+
+    /** Water that a site adds in a state: an effluent's own flow, or what carries the slurry [m3/s]. */
+    static double waterOf(ScenarioInput.Site site, int state) {
+        return site.effluent()
+                .map(e -> e.flow().get(state))
+                .orElseGet(() -> site.water().get(state));
+    }
+}

@@ -1,0 +1,35 @@
+package org.silverwake.cli.run;
+
+import java.util.List;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.model.Water;
+import org.silverwake.model.screening.Screening;
+import org.silverwake.model.transport.SteadyResult;
+
+/**
+ * Everything a run found, before it is written.
+ *
+ * @param scenario what was asked
+ * @param basin the river
+ * @param water its water
+ * @param result solids and mercury
+ * @param screening the answers
+ * @param gaps "no national value" lines
+ * @param changeOnHalving what cutting cells once more in two changes [-]
+ * @param warnings one line each
+ */
+public record Outcome(
+        ScenarioInput scenario,
+        Basin basin,
+        Water water,
+        SteadyResult result,
+        Screening screening,
+        List<String> gaps,
+        double changeOnHalving,
+        List<String> warnings) {
+    /** Copies the lists. */
+    public Outcome {
+        gaps = List.copyOf(gaps);
+        warnings = List.copyOf(warnings);
+    }
+}

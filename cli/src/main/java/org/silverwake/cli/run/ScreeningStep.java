@@ -1,0 +1,183 @@
+package org.silverwake.cli.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.GuidelineLibrary;
+import org.silverwake.model.screening.NotAssessed;
+import org.silverwake.model.screening.ReachValues;
+import org.silverwake.model.screening.ReachValues.Estimate;
+import org.silverwake.model.screening.ReachValues.Measure;
+import org.silverwake.model.screening.Receptor;
+import org.silverwake.model.screening.Screening;
+import org.silverwake.model.screening.ScreeningRule;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyResult.Fraction;
+import org.silverwake.model.transport.SuspendedValues;
+
+/**
+ * Step 7: values by reach and state for screening, and the guidelines chosen. Where a site's split is not known, the low
+ * bound is the lower of the two extremes and the high bound the higher.
+ */
+final class ScreeningStep {
+    private ScreeningStep() {}
+
+    /**
+     * What screening gave, with jurisdictions' gaps in words.
+     *
+     * @param screening answers
+     * @param gaps "no national value" lines
+     */
+    record Outcome(Screening screening, List<String> gaps) {}
+
+    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result) {
+        List<String> gaps = new ArrayList<>();
+        List<Guideline> chosen = chosen(scenario, gaps);
+        Screening screening = Screening.of(
+                values(scenario, basin, result),
+                chosen,
+                receptors(scenario, basin),
+                ScreeningRule.of(scenario.settings()));
+        return new Outcome(screening, List.copyOf(gaps));
+    }
+
+    private static List<Guideline> chosen(ScenarioInput scenario, List<String> gaps) {
+        Map<String, Guideline> chosen = new LinkedHashMap<>();
+        List<String> problems = new ArrayList<>();
+        GuidelineLibrary library = GuidelineFiles.library(scenario.guidelines().ownTable());
+        for (String id : scenario.guidelines().ids()) {
+            try {
+                chosen.put(id, library.require(id));
+            } catch (IllegalArgumentException e) {
+                problems.add("scenario.yaml guidelines.use: " + e.getMessage());
+            }
+        }
+        scenario.guidelines().jurisdiction().ifPresent(name -> {
+            try {
+                GuidelineLibrary.Selection selection = library.forJurisdiction(name);
+                selection.guidelines().forEach(g -> chosen.putIfAbsent(g.id(), g));
+                gaps.addAll(selection.gaps());
+            } catch (IllegalArgumentException e) {
+                problems.add("scenario.yaml guidelines.jurisdiction: " + e.getMessage());
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new ScenarioException(problems);
+        }
+        return List.copyOf(chosen.values());
+    }
+
+    private static List<Receptor> receptors(ScenarioInput scenario, Basin basin) {
+        List<PlacedPoint> points = basin.points("place");
+        List<Receptor> receptors = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            ScenarioInput.Place place = scenario.places().get(i);
+            receptors.add(new Receptor(
+                    place.name(),
+                    OptionalInt.of(basin.reachAt(points.get(i))),
+                    place.people(),
+                    kind(place.uses())));
+        }
+        return receptors;
+    }
+
+    private static Receptor.Kind kind(List<PlaceUse> uses) {
+        if (uses.contains(PlaceUse.DRINKING_INTAKE) || uses.contains(PlaceUse.RIVERSIDE_WELL)) {
+            return Receptor.Kind.INTAKE;
+        }
+        return uses.contains(PlaceUse.VILLAGE) || uses.contains(PlaceUse.SCHOOL)
+                ? Receptor.Kind.VILLAGE
+                : Receptor.Kind.OTHER;
+    }
+
+    private static ReachValues values(ScenarioInput scenario, Basin basin, SteadyResult result) {
+        int n = basin.network().size();
+        SuspendedValues solids = new SuspendedValues(result);
+        ReachValues.Builder builder = ReachValues.builder(
+                n,
+                scenario.states().stream().map(ScenarioInput.FlowState::share).toList());
+        boolean background = scenario.background().solidsContent() > 0
+                || scenario.states().stream().anyMatch(s -> s.lateralFilteredMercury() > 0);
+        for (int r = 0; r < n; r++) {
+            if (!background && !result.isBelowSite(r)) {
+                builder.notAssessed(r, NotAssessed.NO_SOURCE_UPSTREAM);
+            } else if (isWithinOneWidth(result, r)) {
+                builder.notAssessed(r, NotAssessed.NEAR_BANK_OUTFALL);
+            }
+            for (int s = 0; s < scenario.states().size(); s++) {
+                if (result.isWet(s, r)) {
+                    water(builder, result, solids, s, r);
+                } else {
+                    builder.noWater(s, r);
+                }
+            }
+            if (result.isBedAssessed(r)) {
+                builder.bed(Estimate.LAID_DOWN, r, lowestBed(result, r));
+                builder.bed(Estimate.CARRIED_THROUGH, r, highestBed(result, r));
+                builder.bed(Estimate.BACKGROUND, r, result.backgroundBed(r));
+            }
+        }
+        return builder.build();
+    }
+
+    private static boolean isWithinOneWidth(SteadyResult result, int reach) {
+        for (int s = 0; s < result.input().stateCount(); s++) {
+            if (result.solution(Bound.LAID_DOWN, s).isWithinOneWidth(reach)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void water(
+            ReachValues.Builder builder, SteadyResult result, SuspendedValues solids, int s, int r) {
+        put(builder, Measure.WHOLE_WATER, result, Fraction.WHOLE, s, r);
+        put(builder, Measure.FILTERED_WATER, result, Fraction.FILTERED, s, r);
+        for (Estimate estimate : Estimate.values()) {
+            Bound bound = estimate == Estimate.LAID_DOWN ? Bound.LAID_DOWN : Bound.CARRIED_THROUGH;
+            double sediment =
+                    estimate == Estimate.BACKGROUND ? solids.backgroundSediment(s, r) : solids.sediment(bound, s, r);
+            builder.water(Measure.SUSPENDED_SOLIDS, estimate, s, r, sediment);
+        }
+        if (solids.backgroundSediment(s, r) > 0) {
+            builder.water(Measure.SUSPENDED_CONTENT, Estimate.LAID_DOWN, s, r, solids.contentLow(s, r));
+            builder.water(Measure.SUSPENDED_CONTENT, Estimate.CARRIED_THROUGH, s, r, solids.contentHigh(s, r));
+            builder.water(Measure.SUSPENDED_CONTENT, Estimate.BACKGROUND, s, r, solids.backgroundContent(s, r));
+        }
+    }
+
+    private static void put(
+            ReachValues.Builder builder, Measure measure, SteadyResult result, Fraction fraction, int s, int r) {
+        builder.water(measure, Estimate.LAID_DOWN, s, r, result.low(s, r, fraction));
+        builder.water(measure, Estimate.CARRIED_THROUGH, s, r, result.high(s, r, fraction));
+        builder.water(measure, Estimate.BACKGROUND, s, r, result.background(s, r, fraction));
+    }
+
+    private static double lowestBed(SteadyResult result, int r) {
+        double low = Double.POSITIVE_INFINITY;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < result.variants(); v++) {
+                low = Math.min(low, result.bed(bound, v, r));
+            }
+        }
+        return low;
+    }
+
+    private static double highestBed(SteadyResult result, int r) {
+        double high = 0;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < result.variants(); v++) {
+                high = Math.max(high, result.bed(bound, v, r));
+            }
+        }
+        return high;
+    }
+}

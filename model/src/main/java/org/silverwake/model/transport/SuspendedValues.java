@@ -1,0 +1,98 @@
+package org.silverwake.model.transport;
+
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.transport.StateSolution.Place;
+
+/** Suspended solids of each reach, and the mercury on them: the largest among a reach's cells. */
+public final class SuspendedValues {
+    private final SteadyResult result;
+    private final StateLayout layout;
+
+    /** Of a result. */
+    public SuspendedValues(SteadyResult result) {
+        this.result = result;
+        this.layout = result.input().layout();
+    }
+
+    /** Suspended solids, tailings included [kg/m3]; there must be water. */
+    public double sediment(Bound bound, int state, int reach) {
+        double largest = 0;
+        StateSolution solution = result.solution(bound, state);
+        for (int c = first(reach); c < first(reach + 1); c++) {
+            if (solution.water().isWet(c)) {
+                largest = Math.max(largest, solution.sediment(c));
+            }
+        }
+        return largest;
+    }
+
+    /** Suspended solids without tailings [kg/m3]. */
+    public double backgroundSediment(int state, int reach) {
+        double largest = 0;
+        StateSolution solution = result.solution(Bound.LAID_DOWN, state);
+        for (int c = first(reach); c < first(reach + 1); c++) {
+            if (solution.water().isWet(c)) {
+                largest = Math.max(largest, solution.sediment(c) - solution.tailings(c));
+            }
+        }
+        return largest;
+    }
+
+    /** Mercury on suspended solids [kg/kg dry], lowest over bounds and variants; there must be solids. */
+    public double contentLow(int state, int reach) {
+        double low = Double.POSITIVE_INFINITY;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < result.variants(); v++) {
+                low = Math.min(low, content(bound, v, state, reach));
+            }
+        }
+        return low;
+    }
+
+    /** Mercury on suspended solids [kg/kg dry], highest over bounds and variants. */
+    public double contentHigh(int state, int reach) {
+        double high = 0;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < result.variants(); v++) {
+                high = Math.max(high, content(bound, v, state, reach));
+            }
+        }
+        return high;
+    }
+
+    /** The same of background mercury alone on background solids [kg/kg dry]. */
+    public double backgroundContent(int state, int reach) {
+        double largest = 0;
+        StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
+        for (int c = first(reach); c < first(reach + 1); c++) {
+            double solids = solution.water().isWet(c) ? solution.sediment(c) : 0;
+            for (Place place : Place.values()) {
+                if (solids > 0 && solution.hasWater(c, place)) {
+                    double sorbed = solution.backgroundWhole(c, place) * (1 - solution.filteredShare(c));
+                    largest = Math.max(largest, sorbed / solids);
+                }
+            }
+        }
+        return largest;
+    }
+
+    private double content(Bound bound, int variant, int state, int reach) {
+        StateSolution solution = result.solution(bound, state);
+        double largest = 0;
+        for (int c = first(reach); c < first(reach + 1); c++) {
+            double solids = solution.water().isWet(c) ? solution.sediment(c) : 0;
+            if (solids > 0) {
+                double particulate = -solution.filteredShare(c) * solution.mean(c, layout.exchangeable(), variant);
+                for (int form = 0; form < layout.count(); form++) {
+                    particulate += solution.mean(c, form, variant);
+                }
+                largest = Math.max(largest, particulate / solids);
+            }
+        }
+        return largest;
+    }
+
+    private int first(int reach) {
+        return result.cells().start(reach);
+    }
+}
