@@ -42,7 +42,7 @@ public final class Assembly {
             DefectLog log = new DefectLog();
             log.addAll(collected);
             Net net = Net.of(lines, options.snapToleranceMeters(), refused, log);
-            Orientation orientation = Orientation.of(net, values, options, log);
+            Orientation orientation = Orientation.of(net, values, options, AttributeReader.name(layer));
             if (orientation.knots().isEmpty()) {
                 FinalChecks.list(net, orientation, options, log);
                 return reaches(net, orientation, values, log);

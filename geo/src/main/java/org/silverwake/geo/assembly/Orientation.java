@@ -4,26 +4,181 @@
 package org.silverwake.geo.assembly;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import org.silverwake.geo.GeoDataException;
 import org.silverwake.model.network.Cycles;
 
-/** Which lines of a net flow against their drawn direction. */
+/**
+ * Which lines of a net flow against their drawn direction. Named outlets decide the lines outside loops for certain.
+ * Then, for each connected part, the criteria in their order say whether it is drawn upstream as a whole. Then heights
+ * and drainage areas turn single chains where the evidence outweighs what speaks for the drawn direction: a fall
+ * of at least {@link #MARGIN} the other way counts as one, the drawn direction {@link #DRAWN}, an outlet more {@link #OUTLET}, a
+ * node that water only enters or only leaves {@link #DEAD_NODE}. Last, circles are broken where heights or areas tell which
+ * line is wrong. The weights are common practice, no source: they keep the noise of a raster from turning single headwaters.
+ */
 final class Orientation {
+    /** Heights tell nothing below this fall [m], about the noise of open elevation rasters. */
+    static final double MARGIN = 5;
+
+    private static final double LARGEST = 4;
+    private static final double AREA = 2;
+    private static final double DRAWN = 1.6;
+    private static final double OUTLET = 1.5;
+    private static final double DEAD_NODE = 1.5;
+    private static final double CERTAIN = 1e6;
+
     private final Net net;
+    private final AssemblyOptions options;
+    private final Outlets outlets;
+    private final Evidence evidence;
     private final boolean[] flipped;
-    private final List<List<Integer>> knots;
+    private List<List<Integer>> knots;
 
-    private Orientation(Net net, boolean[] flipped) {
+    private Orientation(Net net, AssemblyOptions options, Outlets outlets, Evidence evidence) {
         this.net = net;
-        this.flipped = flipped;
-        this.knots = knots(net, flipped);
+        this.options = options;
+        this.outlets = outlets;
+        this.evidence = evidence;
+        this.flipped = new boolean[net.size()];
     }
 
-    static Orientation of(Net net, List<AttributeReader.Values> values, AssemblyOptions options, DefectLog log) {
-        return new Orientation(net, new boolean[net.size()]);
+    /**
+     * Finds the directions.
+     *
+     * @throws GeoDataException if all lines seem to be drawn upstream and nothing else decides
+     */
+    static Orientation of(Net net, List<AttributeReader.Values> values, AssemblyOptions options, String layer) {
+        Outlets outlets =
+                Outlets.of(net, uses(options, AssemblyOptions.Criterion.OUTLET) ? options.outlets() : List.of());
+        Orientation o = new Orientation(net, options, outlets, Evidence.of(net, values, options));
+        WholeParts parts = new WholeParts(net, outlets, o.evidence);
+        boolean[] reversed = parts.reversed(options.orientBy());
+        for (int i = 0; i < net.size(); i++) {
+            int sure = outlets.direction(i);
+            o.flipped[i] = sure == 0 ? reversed[i] : sure < 0;
+        }
+        parts.requireNotUpstream(o.flipped, options.orientBy(), layer);
+        if (uses(options, AssemblyOptions.Criterion.ELEVATION)
+                || uses(options, AssemblyOptions.Criterion.DRAINAGE_AREA)) {
+            o.turnChains();
+        }
+        o.breakCircles();
+        return o;
     }
 
-    static List<List<Integer>> knots(Net net, boolean[] flipped) {
+    private static boolean uses(AssemblyOptions options, AssemblyOptions.Criterion criterion) {
+        return options.orientBy().contains(criterion);
+    }
+
+    private double weight(AssemblyOptions.Criterion criterion) {
+        int rank = 0;
+        for (AssemblyOptions.Criterion c : options.orientBy()) {
+            if (c == criterion) {
+                return rank == 0 ? 1 : 0.5;
+            }
+            rank += c == AssemblyOptions.Criterion.OUTLET ? 0 : 1;
+        }
+        return 0;
+    }
+
+    private void turnChains() {
+        List<Chains.Chain> chains = Chains.of(net, flipped, outlets::isOutlet);
+        double[] forward = new double[chains.size()];
+        double[] backward = new double[chains.size()];
+        for (int c = 0; c < chains.size(); c++) {
+            double supports = support(chains.get(c));
+            forward[c] = Math.max(0, -supports);
+            backward[c] = DRAWN + Math.max(0, supports);
+            for (int i : chains.get(c).lines()) {
+                backward[c] += outlets.direction(i) == 0 ? 0 : CERTAIN;
+            }
+        }
+        boolean[] turned = TreeDirections.find(
+                chains,
+                net.nodeCount(),
+                forward,
+                backward,
+                outlets::isOutlet,
+                new TreeDirections.Costs(DEAD_NODE, OUTLET));
+        for (int c = 0; c < turned.length; c++) {
+            if (turned[c]) {
+                turn(chains.get(c));
+            }
+        }
+    }
+
+    private void turn(Chains.Chain chain) {
+        for (int i : chain.lines()) {
+            flipped[i] = !flipped[i];
+        }
+    }
+
+    /** How strongly heights and areas speak for a chain's present direction, negative against it. */
+    private double support(Chains.Chain chain) {
+        double drop = drop(chain);
+        double votes = votes(chain);
+        double byHeight = Math.abs(drop) < MARGIN ? 0 : Math.max(-LARGEST, Math.min(LARGEST, drop / MARGIN));
+        return weight(AssemblyOptions.Criterion.ELEVATION) * byHeight
+                + weight(AssemblyOptions.Criterion.DRAINAGE_AREA) * AREA * Math.signum(votes);
+    }
+
+    private double drop(Chains.Chain chain) {
+        double sum = 0;
+        for (int i : chain.lines()) {
+            sum += drop(i);
+        }
+        return sum;
+    }
+
+    private double votes(Chains.Chain chain) {
+        int sum = 0;
+        for (int i : chain.lines()) {
+            sum += areaVote(i);
+        }
+        return sum;
+    }
+
+    private void breakCircles() {
+        knots = knots(net, flipped);
+        Set<Integer> done = new HashSet<>();
+        while (!knots.isEmpty()) {
+            List<Chains.Chain> chains = Chains.of(net, flipped, outlets::isOutlet);
+            boolean progress = false;
+            for (List<Integer> knot : knots) {
+                Chains.Chain worst = worst(chains, new HashSet<>(knot), done);
+                if (worst != null) {
+                    turn(worst);
+                    done.addAll(worst.lines());
+                    progress = true;
+                }
+            }
+            if (!progress) {
+                return;
+            }
+            knots = knots(net, flipped);
+        }
+    }
+
+    private Chains.Chain worst(List<Chains.Chain> chains, Set<Integer> knot, Set<Integer> done) {
+        Chains.Chain worst = null;
+        double most = 0;
+        for (Chains.Chain chain : chains) {
+            int first = chain.lines().get(0);
+            if (!knot.contains(first) || done.contains(first)) {
+                continue;
+            }
+            double against = -drop(chain) / MARGIN - (votes(chain) < 0 ? AREA : 0);
+            if (against > most) {
+                most = against;
+                worst = chain;
+            }
+        }
+        return worst;
+    }
+
+    private static List<List<Integer>> knots(Net net, boolean[] flipped) {
         int[] from = new int[net.size()];
         int[] to = new int[net.size()];
         for (int i = 0; i < net.size(); i++) {
@@ -35,6 +190,28 @@ final class Orientation {
 
     boolean isFlipped(int line) {
         return flipped[line];
+    }
+
+    boolean isSure(int line) {
+        return outlets.direction(line) != 0;
+    }
+
+    boolean hasDrop(int line) {
+        return evidence.hasDrop(line);
+    }
+
+    boolean isMeasured(int line) {
+        return evidence.isMeasured(line);
+    }
+
+    /** Fall in flow direction [m], 0 where not known. */
+    double drop(int line) {
+        return flipped[line] ? -evidence.drop(line) : evidence.drop(line);
+    }
+
+    /** +1 where areas rise in flow direction, -1 where they fall, 0 where they cannot tell. */
+    int areaVote(int line) {
+        return flipped[line] ? -evidence.areaVote(line) : evidence.areaVote(line);
     }
 
     /** Lines that still run in circles. */
