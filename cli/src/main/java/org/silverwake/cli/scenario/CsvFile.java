@@ -42,7 +42,7 @@ final class CsvFile {
         } catch (CsvParseException e) {
             problems.add(label, "is not a table (" + e.getMessage() + "); check its quotes");
         } catch (IOException | UncheckedIOException e) {
-            problems.add(label, "cannot be read; check the file");
+            problems.add(label, "cannot be read as text (" + e.getMessage() + "); save it as CSV in UTF-8");
         }
         return Optional.empty();
     }
@@ -138,8 +138,13 @@ final class CsvFile {
         return semicolons > commas ? ';' : ',';
     }
 
-    private static String decode(byte[] bytes) {
+    private static String decode(byte[] bytes) throws IOException {
         String text;
+        if (bytes.length > 1
+                && (bytes[0] == (byte) 0xff && bytes[1] == (byte) 0xfe
+                        || bytes[0] == (byte) 0xfe && bytes[1] == (byte) 0xff)) {
+            throw new IOException("UTF-16");
+        }
         try {
             text = StandardCharsets.UTF_8
                     .newDecoder()

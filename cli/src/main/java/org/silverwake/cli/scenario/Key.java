@@ -104,8 +104,10 @@ record Key(
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
         double size = Math.abs(value);
-        return size < 1e-3 || size >= 1e9
-                ? rounded.toString().replace("E+", "e").replace("E", "e")
-                : rounded.toPlainString();
+        if (size >= 1e-3 && size < 1e7) {
+            return rounded.toPlainString();
+        }
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return rounded.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "e" + exponent;
     }
 }

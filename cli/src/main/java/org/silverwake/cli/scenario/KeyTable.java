@@ -3,27 +3,18 @@
 
 package org.silverwake.cli.scenario;
 
-import static org.silverwake.cli.scenario.Key.choice;
 import static org.silverwake.cli.scenario.Key.quantity;
-import static org.silverwake.cli.scenario.Key.word;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import org.silverwake.cli.scenario.Key.Kind;
-import org.silverwake.model.input.Setting;
-import org.silverwake.model.input.SettingList;
 import org.silverwake.model.quantity.Dimension;
 
 /** Every key that scenario.yaml may hold. The reader, its messages and the reference page all take it from here. */
 final class KeyTable {
-    static final String REQUIRED = "required";
-    static final String NONE = "none";
-
     /** Columns of the river layer that may be mapped; the value is what they measure. */
     static final Map<String, Dimension> RIVER_COLUMNS = Collections.unmodifiableMap(new TreeMap<>(Map.ofEntries(
             Map.entry("drainage-area", Dimension.AREA),
@@ -43,7 +34,7 @@ final class KeyTable {
     /** Those of them that may be mapped once per flow state. */
     static final Set<String> BY_STATE = Set.of("discharge", "headwater-discharge", "velocity", "depth", "width");
 
-    private static final List<Key> ALL = build();
+    private static final List<Key> ALL = KeyList.build();
 
     private KeyTable() {}
 
@@ -77,256 +68,11 @@ final class KeyTable {
         return names;
     }
 
-    private static List<Key> build() {
-        List<Key> keys = new ArrayList<>();
-        project(keys);
-        rivers(keys);
-        states(keys);
-        water(keys);
-        solids(keys);
-        mercury(keys);
-        tables(keys);
-        outputs(keys);
-        for (Setting setting : SettingList.all()) {
-            keys.add(Key.of(setting));
-        }
-        return List.copyOf(keys);
-    }
-
-    private static void project(List<Key> keys) {
-        keys.add(word("title", Kind.TEXT, REQUIRED, "title of the work, on every map"));
-        keys.add(word("prepared-by", Kind.TEXT, REQUIRED, "who made it, on every map"));
-        keys.add(word("date", Kind.DATE, REQUIRED, "date of the work as YYYY-MM-DD, on every map"));
-        keys.add(word("language", Kind.TEXT, "en", "language of maps and reports"));
-    }
-
-    private static void rivers(List<Key> keys) {
-        keys.add(word("rivers.file", Kind.FILE, REQUIRED, "river layer"));
-        keys.add(word("rivers.layer", Kind.TEXT, "the only one", "layer of the file"));
-        keys.add(word("rivers.crs", Kind.TEXT, "as in the file", "coordinate system where the file has none"));
-        keys.add(word("rivers.filter", Kind.TEXT, NONE, "ECQL filter to choose features"));
-        keys.add(word("rivers.id", Kind.TEXT, "the file's feature id", "column with the feature id"));
-        keys.add(word("rivers.name", Kind.TEXT, NONE, "column with the river's name"));
-        RIVER_COLUMNS.forEach((name, dimension) -> {
-            column(keys, "rivers.columns." + name, name.equals("kind"), dimension);
-            if (BY_STATE.contains(name)) {
-                column(keys, "rivers.columns." + name + ".*", false, dimension);
-            }
-        });
-        keys.add(word("rivers.elevation.file", Kind.FILE, REQUIRED, "elevation raster (GeoTIFF)"));
-        keys.add(word("rivers.elevation.unit", Kind.UNIT, REQUIRED, "unit of its heights"));
-        keys.add(word("rivers.outlets", Kind.TEXT, "found", "list of feature ids, or of maps with the keys below"));
-        keys.add(word("rivers.outlets.*.feature", Kind.TEXT, NONE, "feature id of an outlet"));
-        keys.add(longitude("rivers.outlets.*.longitude"));
-        keys.add(latitude("rivers.outlets.*.latitude"));
-        keys.add(quantity(
-                "rivers.outlets.*.basin-area",
-                Dimension.AREA,
-                "km2",
-                1e-3,
-                1e7,
-                "shared by length",
-                "basin area above the outlet"));
-        keys.add(choice(
-                "rivers.orient-by",
-                List.of("outlet", "elevation", "drainage-area", "drawn"),
-                "all four in this order",
-                "list: what decides which way a line runs"));
-    }
-
-    private static void column(List<Key> keys, String path, boolean text, Dimension dimension) {
-        keys.add(word(path + ".column", Kind.TEXT, REQUIRED, "column of the river layer"));
-        if (!text) {
-            keys.add(word(
-                    path + ".unit",
-                    Kind.UNIT,
-                    dimension.isBare() ? "-" : REQUIRED,
-                    "its unit: " + dimension.accepted()));
-        }
-        keys.add(word(path + ".missing", Kind.TEXT, NONE, "value or list of values that mean missing"));
-    }
-
     static Key longitude(String path) {
-        return quantity(path, Dimension.ANGLE, "deg", -180, 180, NONE, "longitude in degrees, east positive");
+        return quantity(path, Dimension.ANGLE, "deg", -180, 180, "none", "longitude in degrees, east positive");
     }
 
     static Key latitude(String path) {
-        return quantity(path, Dimension.ANGLE, "deg", -90, 90, NONE, "latitude in degrees, north positive");
-    }
-
-    private static void states(List<Key> keys) {
-        String state = "flow-states.*.";
-        keys.add(quantity(
-                state + "share-of-year",
-                Dimension.DIMENSIONLESS,
-                "-",
-                0,
-                1,
-                REQUIRED,
-                "share of the year; all sum to 1 within 1e-6"));
-        keys.add(quantity(state + "temperature", Dimension.TEMPERATURE, "degC", 0, 45, REQUIRED, "water temperature"));
-        keys.add(quantity(
-                state + "suspended-sediment",
-                Dimension.CONCENTRATION,
-                "mg/L",
-                0,
-                200_000,
-                "or rating",
-                "suspended sediment of the river itself"));
-        keys.add(quantity(
-                state + "rating.a",
-                Dimension.CONCENTRATION,
-                "mg/L",
-                0,
-                200_000,
-                REQUIRED,
-                "suspended sediment a Q^b: a at 1 m3/s"));
-        keys.add(quantity(state + "rating.b", Dimension.DIMENSIONLESS, "-", -2, 4, REQUIRED, "exponent b"));
-        keys.add(quantity(
-                state + "lateral-filtered-mercury",
-                Dimension.CONCENTRATION,
-                "ng/L",
-                0,
-                1e6,
-                REQUIRED,
-                "filtered mercury of headwater and lateral inflow"));
-        keys.add(quantity(
-                state + "dissolved-organic-carbon",
-                Dimension.CONCENTRATION,
-                "mg/L",
-                0,
-                500,
-                "required where basis is free",
-                "dissolved organic carbon"));
-        keys.add(word(state + "flood", Kind.FLAG, "false", "true where the state is a flood"));
-    }
-
-    private static void water(List<Key> keys) {
-        keys.add(choice(
-                "discharge.method",
-                List.of("attribute", "specific-discharge", "gauges", "headwaters"),
-                REQUIRED,
-                "how discharge is found"));
-        keys.add(quantity(
-                "discharge.specific-discharge.*",
-                Dimension.SPECIFIC_DISCHARGE,
-                "L/s/km2",
-                0,
-                10_000,
-                "required by its method",
-                "per flow state"));
-        keys.add(quantity(
-                "discharge.headwater-discharge.*",
-                Dimension.DISCHARGE,
-                "m3/s",
-                0,
-                10_000,
-                "required by headwaters, unless a column is mapped",
-                "into every headwater, per flow state"));
-        keys.add(quantity(
-                "discharge.lateral-inflow.*",
-                Dimension.LATERAL_DISCHARGE,
-                "L/s/km",
-                0,
-                1e6,
-                "required by headwaters",
-                "inflow along the reaches, per flow state"));
-        keys.add(choice(
-                "channel.method",
-                List.of("hydraulic-geometry", "manning", "attribute"),
-                REQUIRED,
-                "how width and depth are found"));
-    }
-
-    private static void solids(List<Key> keys) {
-        String each = "solids.classes.*.";
-        keys.add(quantity(each + "diameter", Dimension.LENGTH, "um", 0.1, 10_000, REQUIRED, "sieve diameter"));
-        keys.add(quantity(
-                each + "density", Dimension.DENSITY, "kg/m3", 1100, 20_000, "solids.density", "grain density"));
-        keys.add(choice(
-                each + "law",
-                List.of("ferguson-church", "stokes", "measured"),
-                "ferguson-church, or measured where settling-velocity is given",
-                "settling law"));
-        keys.add(quantity(
-                each + "settling-velocity",
-                Dimension.VELOCITY,
-                "mm/s",
-                0,
-                5000,
-                "required by measured",
-                "measured settling velocity"));
-        keys.add(word(each + "cohesive", Kind.FLAG, "true below solids.cohesive-below", "cohesive, or sand"));
-        keys.add(quantity(
-                each + "tau-cd",
-                Dimension.PRESSURE,
-                "Pa",
-                0.01,
-                10,
-                "solids.tau-cd",
-                "critical shear stress for deposition"));
-        keys.add(quantity(
-                each + "log10-kd",
-                Dimension.LOG10_PARTITION_COEFFICIENT,
-                "log10 L/kg",
-                1,
-                8,
-                "mercury.log10-kd",
-                "of Hg(II) on this class"));
-        keys.add(quantity(
-                each + "retention-length",
-                Dimension.LENGTH,
-                "km",
-                1e-3,
-                100_000,
-                NONE,
-                "measured e-fold length, in place of settling"));
-        keys.add(quantity(
-                each + "background-share",
-                Dimension.DIMENSIONLESS,
-                "-",
-                0,
-                1,
-                "required where there are several classes",
-                "of the river's own solids"));
-        keys.add(quantity(
-                each + "tailings-share",
-                Dimension.DIMENSIONLESS,
-                "-",
-                0,
-                1,
-                "required where there are several classes",
-                "of tailings solids"));
-    }
-
-    private static void mercury(List<Key> keys) {
-        keys.add(quantity(
-                "mercury.kd",
-                Dimension.PARTITION_COEFFICIENT,
-                "L/kg",
-                10,
-                1e8,
-                "mercury.log10-kd",
-                "in place of log10-kd: the partition coefficient itself"));
-        keys.add(choice(
-                "mercury.basis", List.of("filtered", "free"), "filtered", "what Kd refers to; free needs doc-log10-k"));
-    }
-
-    private static void tables(List<Key> keys) {
-        keys.add(word("sites.file", Kind.FILE, "no sites, background alone", "table of discharge points"));
-        keys.add(word("places.file", Kind.FILE, NONE, "table of places where people use the water"));
-        keys.add(word("gauges.file", Kind.FILE, "required by its method", "table of gauges"));
-        keys.add(word("abstractions.file", Kind.FILE, NONE, "table of declared abstractions"));
-    }
-
-    private static void outputs(List<Key> keys) {
-        keys.add(word("guidelines.use", Kind.TEXT, NONE, "list of guideline ids"));
-        keys.add(word("guidelines.jurisdiction", Kind.TEXT, NONE, "country or body whose values are used"));
-        keys.add(word("guidelines.file", Kind.FILE, NONE, "table of your own guideline values"));
-        keys.add(word("outputs.map.medium", Kind.TEXT, "chosen by the guidelines", "medium of the map"));
-        keys.add(word("outputs.map.guideline", Kind.TEXT, "chosen by the guidelines", "guideline id of the map"));
-        keys.add(word("outputs.profiles.*.name", Kind.TEXT, REQUIRED, "name of a profile"));
-        keys.add(word("outputs.profiles.*.from", Kind.TEXT, REQUIRED, "feature id or place where it starts"));
-        keys.add(word("outputs.profiles.*.to", Kind.TEXT, "the outlet", "feature id or place where it ends"));
+        return quantity(path, Dimension.ANGLE, "deg", -90, 90, "none", "latitude in degrees, north positive");
     }
 }

@@ -4,6 +4,7 @@
 package org.silverwake.cli.scenario;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Collects what is wrong and what deserves a warning while a scenario is read; nothing is thrown before the end. */
@@ -24,14 +25,25 @@ final class Problems {
         return List.copyOf(warnings);
     }
 
-    boolean isEmpty() {
-        return problems.isEmpty();
-    }
-
-    /** Throws everything collected, if anything. */
+    /** Throws everything collected, if anything, by file and line. */
     void requireNone() {
         if (!problems.isEmpty()) {
-            throw new ScenarioException(problems);
+            List<String> files =
+                    problems.stream().map(Problems::file).distinct().toList();
+            throw new ScenarioException(problems.stream()
+                    .sorted(Comparator.<String>comparingInt(p -> files.indexOf(file(p)))
+                            .thenComparingInt(Problems::line))
+                    .distinct()
+                    .toList());
         }
+    }
+
+    private static String file(String problem) {
+        return problem.split(":")[0];
+    }
+
+    private static int line(String problem) {
+        String rest = problem.substring(file(problem).length());
+        return rest.matches(":\\d{1,9}\\b.*") ? Integer.parseInt(rest.replaceAll(":(\\d+).*", "$1")) : 0;
     }
 }

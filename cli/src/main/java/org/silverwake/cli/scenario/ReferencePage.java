@@ -44,12 +44,15 @@ final class ReferencePage {
 
             """;
 
+    private static final String COLUMNS = "rivers.columns.";
+
     private ReferencePage() {}
 
     /** The page as Markdown. */
     static String text() {
         StringBuilder page = new StringBuilder(INTRODUCTION);
         keys(page);
+        columns(page);
         settings(page);
         page.append(TABLES);
         sites(page);
@@ -62,10 +65,23 @@ final class ReferencePage {
         page.append("## Keys\n\n| key | takes | if absent | meaning |\n| --- | --- | --- | --- |\n");
         List<String> settings = SettingList.all().stream().map(Setting::path).toList();
         for (Key key : KeyTable.all()) {
-            if (!settings.contains(key.path())) {
+            if (!settings.contains(key.path()) && !key.path().startsWith(COLUMNS)) {
                 row(page, "`" + key.path() + "`", takes(key), key.fallback(), key.meaning());
             }
         }
+        page.append('\n');
+    }
+
+    private static void columns(StringBuilder page) {
+        page.append("## Columns of the river layer\n\n`rivers.columns` maps what the layer holds, each as"
+                + " `NAME: {column: COLUMN, unit: UNIT, missing: VALUE}`; `missing` is one value or a list, and may be left out."
+                + " Where the last column says so, one for each flow state will also do: `discharge: {dry: {column: Q1, unit:"
+                + " m3/s}, wet: {...}}`.\n\n| name | unit | by flow state |\n| --- | --- | --- |\n");
+        KeyTable.RIVER_COLUMNS.forEach((name, dimension) -> row(
+                page,
+                "`" + name + "`",
+                name.equals("kind") ? "text" : dimension.accepted().replace("-,", "none,"),
+                KeyTable.BY_STATE.contains(name) ? "yes" : ""));
         page.append('\n');
     }
 

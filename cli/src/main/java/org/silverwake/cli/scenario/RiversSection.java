@@ -43,13 +43,10 @@ final class RiversSection {
         for (String key : section.names()) {
             YamlValue value = section.at(key);
             Dimension dimension = KeyTable.RIVER_COLUMNS.get(key);
-            if (dimension == null) {
-                continue; // an unknown key, noted already
+            if (dimension == null || !value.isMap()) {
+                continue; // noted already
             }
-            if (!value.isMap()) {
-                value.problem("names no column and unit; give a map such as {column: NAME, unit: "
-                        + dimension.units().get(0).name() + "}");
-            } else if (KeyTable.BY_STATE.contains(key) && !value.at("column").isPresent()) {
+            if (KeyTable.BY_STATE.contains(key) && !value.at("column").isPresent()) {
                 states.checkNames(value);
                 for (String state : value.names()) {
                     columns.add(column(key + "." + state, value.at(state), dimension));

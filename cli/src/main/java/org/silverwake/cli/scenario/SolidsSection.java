@@ -17,8 +17,8 @@ final class SolidsSection {
 
     static Solids read(YamlValue section, Settings settings) {
         List<SolidsClass> classes = new ArrayList<>();
-        if (!section.isMap() || section.names().isEmpty()) {
-            section.problem("holds no particle class; give at least one, with its diameter");
+        if (section.names().isEmpty()) {
+            section.problemUnlessScalar("holds no particle class; give at least one, with its diameter");
             return new Solids(classes);
         }
         boolean alone = section.names().size() == 1;

@@ -48,7 +48,7 @@ record StateNames(List<String> names, List<Double> shares) {
     List<Double> quantities(YamlValue map) {
         checkNames(map);
         if (!map.isMap()) {
-            map.problem("gives no value per flow state; give a map of " + String.join(", ", names));
+            map.problemUnlessScalar("gives no value per flow state; give a map of " + String.join(", ", names));
             return List.of();
         }
         return each(name -> map.at(name).requireQuantity());

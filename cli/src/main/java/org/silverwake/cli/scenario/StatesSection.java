@@ -31,8 +31,8 @@ final class StatesSection {
     static List<FlowState> read(YamlValue section, Settings settings) {
         List<FlowState> states = new ArrayList<>();
         Set<String> columns = new HashSet<>();
-        if (!section.isMap() || section.names().isEmpty()) {
-            section.problem("holds no flow state; give at least one, with share-of-year 1");
+        if (section.names().isEmpty()) {
+            section.problemUnlessScalar("holds no flow state; give at least one, with share-of-year 1");
             return states;
         }
         for (String name : section.names()) {

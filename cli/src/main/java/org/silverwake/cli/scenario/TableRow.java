@@ -130,7 +130,12 @@ final class TableRow {
             return new Position(coordinate("x", COORDINATE), coordinate("y", COORDINATE), true);
         }
         double x = coordinate("longitude", KeyTable.longitude("longitude"));
-        double y = coordinate("latitude", KeyTable.latitude("latitude"));
+        double y = coordinate("latitude", KeyTable.longitude("latitude"));
+        if (Math.abs(y) > 90) {
+            problem(
+                    "latitude",
+                    Key.show(y) + " is not allowed; give -90 to 90 deg: longitude comes first, latitude second");
+        }
         if (x == 0 && y == 0) {
             problem("longitude, latitude", "0, 0 means no position fix; give the place's own position");
         }

@@ -77,7 +77,10 @@ final class WaterSection {
     }
 
     private static List<Double> byState(YamlValue map, StateNames states, boolean required) {
-        if (!map.isPresent() && !required) {
+        if (!required) {
+            if (map.isPresent()) {
+                map.warn("is not used by this method");
+            }
             return List.of();
         }
         return states.quantities(map);

@@ -66,6 +66,13 @@ final class YamlValue {
         problems.add(where(), text);
     }
 
+    /** Notes a problem, unless this is a single value, of which {@link #checkKeys} has told already. */
+    void problemUnlessScalar(String text) {
+        if (!isScalar()) {
+            problem(text);
+        }
+    }
+
     void warn(String text) {
         problems.warn(where(), text);
     }
@@ -94,6 +101,7 @@ final class YamlValue {
             items().forEach(YamlValue::checkKeys);
         }
         if (!(node.orElse(null) instanceof MappingNode mapping)) {
+            checkIsMapWhereDue();
             return;
         }
         Set<String> known = KeyTable.children(pattern);
@@ -108,6 +116,14 @@ final class YamlValue {
             } else {
                 at(key).checkKeys();
             }
+        }
+    }
+
+    private void checkIsMapWhereDue() {
+        Set<String> children = KeyTable.children(pattern);
+        boolean item = pattern.endsWith(".*") && KeyTable.isKey(pattern.substring(0, pattern.length() - 2));
+        if (isScalar() && !children.isEmpty() && !KeyTable.isKey(pattern) && !item) {
+            problem("is no map; give a map of " + String.join(", ", shownChildren()));
         }
     }
 
@@ -215,16 +231,9 @@ final class YamlValue {
         problem("is missing; " + expected());
     }
 
-    /** Notes a problem if this is there and no map. */
-    void requireMap() {
-        if (node.isEmpty()) {
-            problem("is missing; give a map of " + String.join(", ", shownChildren()));
-        }
-    }
-
     private Set<String> shownChildren() {
         Set<String> children = KeyTable.children(pattern);
-        return children.contains("*") ? Set.of("names of your choice") : children;
+        return children.contains("*") ? Set.of("names and values") : children;
     }
 
     private String expected() {

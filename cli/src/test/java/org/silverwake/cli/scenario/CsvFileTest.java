@@ -113,6 +113,16 @@ class CsvFileTest {
     }
 
     @Test
+    void sixteenBitTextAndAnEmptyFileAreRefused() {
+        assertThat(new ScenarioFolder(folder)
+                        .file("sites.csv", ScenarioFolder.SITES, StandardCharsets.UTF_16)
+                        .problems())
+                .containsExactly("sites.csv: cannot be read as text (UTF-16); save it as CSV in UTF-8");
+        assertThat(new ScenarioFolder(folder).file("sites.csv", "").problems())
+                .containsExactly("sites.csv: is empty; give a heading line and a line for each entry");
+    }
+
+    @Test
     void placesAndTheirUses() {
         ScenarioInput input = new ScenarioFolder(folder)
                 .file(

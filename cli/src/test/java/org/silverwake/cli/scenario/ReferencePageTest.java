@@ -37,6 +37,6 @@ class ReferencePageTest {
         for (Setting setting : SettingList.all()) {
             assertThat(text).contains("| `" + setting.path() + "` |").contains(setting.source());
         }
-        assertThat(text).contains("`rivers.columns.discharge.*.unit`").contains("`year_share_STATE`");
+        assertThat(text).contains("| `headwater-discharge` | m3/s, L/s").contains("`year_share_STATE`");
     }
 }

@@ -121,7 +121,7 @@ class ScenarioReaderTest {
                 change(
                         "rivers.gpkg",
                         "rivers.gpkg\n  columns: {drainage-area: A}",
-                        "rivers.columns.drainage-area: names no column and unit"),
+                        "rivers.columns.drainage-area: is no map; give a map of column, unit, missing"),
                 change(
                         "rivers.gpkg",
                         "rivers.gpkg\n  columns: {discharge: {dri: {column: Q, unit: cfs}}}",
@@ -138,6 +138,10 @@ class ScenarioReaderTest {
                         "rivers.gpkg",
                         "rivers.gpkg\n  elevation: {file: rivers.gpkg}",
                         "rivers.elevation.unit: is missing; give one of m, km"),
+                change(
+                        "{method: hydraulic-geometry}",
+                        "manning",
+                        "scenario.yaml:12 channel: is no map; give a map of method"),
                 // water
                 change(
                         "method: specific-discharge",
@@ -270,6 +274,27 @@ class ScenarioReaderTest {
         assertThat(problems)
                 .filteredOn(p -> p.startsWith("sites.csv:2 release: -4 kg/yr is not allowed"))
                 .hasSize(1);
+    }
+
+    @Test
+    void problemsStandByFileAndLine() {
+        List<String> problems = new ScenarioFolder(folder)
+                .with("{file: places.csv}", "{file: nowhere.csv}")
+                .with("temperature: 24 degC", "temperature: 24")
+                .with("prepared-by", "preparedby")
+                .problems();
+        assertThat(problems)
+                .extracting(p -> p.split("[ ]")[0])
+                .containsExactly("scenario.yaml:1", "scenario.yaml:2", "scenario.yaml:8", "scenario.yaml:18");
+    }
+
+    @Test
+    void whatIsGivenButNotUsedIsAWarning() {
+        ScenarioInput input = new ScenarioFolder(folder)
+                .with(SPECIFIC, SPECIFIC + "  lateral-inflow: {dry: 3 L/s/km, wet: 9 L/s/km}\n")
+                .read();
+        assertThat(input.warnings())
+                .containsExactly("scenario.yaml:12 discharge.lateral-inflow: is not used by this method");
     }
 
     @Test

@@ -123,7 +123,7 @@ class SitesTableTest {
             value = {
                 "Shed,-20.1,-30.1,slury,1 kg/yr | sites.csv:2 path: \"slury\" is not known; give slurry or leach-tank or seepage",
                 "Shed,0,0,slurry,1 kg/yr | longitude, latitude: 0, 0 means no position fix",
-                "Shed,-30.1,-120.1,slurry,1 kg/yr | latitude: -120.1 is not allowed; give -90 to 90 deg",
+                "Shed,-30.1,-120.1,slurry,1 kg/yr | latitude: -120.1 is not allowed; give -90 to 90 deg: longitude comes first",
                 "Shed,,,slurry,1 kg/yr | are blank; give longitude and latitude in degrees (longitude first)",
                 "Shed,-20.1,,slurry,1 kg/yr | latitude: is blank",
                 "Shed,20 06 W,-30.1,slurry,1 kg/yr | longitude: \"20 06 W\" has blanks inside the number",
