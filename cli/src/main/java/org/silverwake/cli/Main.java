@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli;
 
 import java.nio.file.Path;
@@ -16,9 +19,8 @@ public final class Main {
 
     private static Path cache() {
         String given = System.getenv("XDG_CACHE_HOME");
-        Path home = given != null && !given.isBlank()
-                ? Path.of(given)
-                : Path.of(System.getProperty("user.home"), ".cache");
+        Path home =
+                given != null && !given.isBlank() ? Path.of(given) : Path.of(System.getProperty("user.home"), ".cache");
         return home.resolve("silverwake");
     }
 }

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.command;
 
 import java.io.PrintWriter;
@@ -6,15 +9,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.Layers;
+import org.silverwake.cli.report.Maps;
+import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
 import org.silverwake.cli.report.RunSummary;
 import org.silverwake.cli.report.Tables;
-import org.silverwake.cli.report.Layers;
 import org.silverwake.cli.run.MainRun;
-import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
-import org.silverwake.cli.report.Profiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

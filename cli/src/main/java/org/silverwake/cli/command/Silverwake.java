@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.command;
 
 import java.io.PrintWriter;
@@ -64,7 +67,8 @@ public final class Silverwake implements Runnable {
             err.println(e.getMessage());
             return DATA;
         }
-        boolean numerical = e instanceof ArithmeticException || e.getClass().getName().contains("math3");
+        boolean numerical =
+                e instanceof ArithmeticException || e.getClass().getName().contains("math3");
         err.println((numerical ? "the computation failed: " : "the program failed, which is our fault: ") + e);
         if (verbose) {
             e.printStackTrace(err);

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.util.ArrayList;

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.nio.file.Path;
@@ -43,9 +46,11 @@ public final class Maps {
      * @param withoutSites leaves single sites off, so that the maps may be posted
      */
     public static void draw(Outcome outcome, Path folder, boolean all, boolean withoutSites) {
-        Maps maps = new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
-        List<Guideline> drawn =
-                all ? Shown.drawable(outcome) : Shown.guideline(outcome).stream().toList();
+        Maps maps =
+                new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
+        List<Guideline> drawn = all
+                ? Shown.drawable(outcome)
+                : Shown.guideline(outcome).stream().toList();
         for (Guideline guideline : drawn) {
             for (int state : maps.statesOf(guideline)) {
                 String name = state == ALL_STATES
@@ -71,8 +76,7 @@ public final class Maps {
 
     private MapSheet sheet(Guideline guideline, int state) {
         ScenarioInput.Project project = outcome.scenario().project();
-        double factor =
-                outcome.screening().rule().factor(guideline.observable().medium());
+        double factor = outcome.screening().rule().factor(guideline.observable().medium());
         List<ReachMark> marks = new ArrayList<>();
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
             marks.add(mark(guideline, state, outcome.basin().network().reachOfInput(i)));
@@ -86,7 +90,8 @@ public final class Maps {
                 points(),
                 List.of(new GuidelineLine(
                         guideline.id(),
-                        guideline.printed() + ", " + guideline.observable().words() + ", protects " + guideline.protects(),
+                        guideline.printed() + ", " + guideline.observable().words() + ", protects "
+                                + guideline.protects(),
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
                 "Stated factor: " + Numbers.shown(factor, 3)
@@ -128,7 +133,11 @@ public final class Maps {
                 && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach)
                 && row.answer() != Answer.NOT_ASSESSED;
         return new ReachMark(
-                shade(row, outcome.screening().rule().factor(guideline.observable().medium()))
+                shade(
+                                row,
+                                outcome.screening()
+                                        .rule()
+                                        .factor(guideline.observable().medium()))
                         .ordinal(),
                 row.verdict().hatched() && row.answer() != Answer.BELOW_BY_THIS_ESTIMATE,
                 nearBank,
@@ -137,8 +146,7 @@ public final class Maps {
 
     private static ReachShade shade(ScreeningRow row, double factor) {
         return switch (row.answer()) {
-            case ABOVE ->
-                row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
+            case ABOVE -> row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
             case MAY_BE_ABOVE -> row.verdict().leansAbove() ? ReachShade.LIKELY_ABOVE : ReachShade.MAY_BE_ABOVE;
             case BELOW_BY_THIS_ESTIMATE -> ReachShade.BELOW;
             case NOT_ASSESSED ->

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.io.IOException;
@@ -128,16 +131,14 @@ public final class Profiles {
         for (Bound bound : Bound.values()) {
             StateSolution solution = result.solution(bound, state);
             for (int v = 0; v < result.variants(); v++) {
-                double value = filtered
-                        ? solution.filtered(cell, place, v, true)
-                        : solution.whole(cell, place, v, true);
+                double value =
+                        filtered ? solution.filtered(cell, place, v, true) : solution.whole(cell, place, v, true);
                 low = Math.min(low, value);
                 high = Math.max(high, value);
             }
         }
         StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
-        double background =
-                filtered ? solution.backgroundFiltered(cell, place) : solution.backgroundWhole(cell, place);
+        double background = filtered ? solution.backgroundFiltered(cell, place) : solution.backgroundWhole(cell, place);
         return Optional.of(new Profile.Point(
                 at / KILOMETER,
                 low * NANOGRAMS_PER_LITER,
@@ -181,7 +182,8 @@ public final class Profiles {
             if (same) {
                 values.add(new Profile.GuidelineValue(
                         guideline.displayName(),
-                        guideline.printed() + ", " + guideline.observable().averaging().words(),
+                        guideline.printed() + ", "
+                                + guideline.observable().averaging().words(),
                         guideline.value() * NANOGRAMS_PER_LITER));
             }
         }

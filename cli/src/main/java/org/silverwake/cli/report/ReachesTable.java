@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.nio.file.Path;
@@ -129,8 +132,12 @@ final class ReachesTable {
                 .number(mean(wet, cells, r, water::shear))
                 .number(mean(wet, cells, r, water::skinShear))
                 .number(wet ? time / PER_HOUR : Double.NaN)
-                .number(mean(wet, cells, r, c -> Mixing.longitudinal(
-                        water.velocity(c), water.width(c), water.depth(c), water.shearVelocity(c))))
+                .number(mean(
+                        wet,
+                        cells,
+                        r,
+                        c -> Mixing.longitudinal(
+                                water.velocity(c), water.width(c), water.depth(c), water.shearVelocity(c))))
                 .number(cells.start(r + 1) - cells.start(r));
         concentrations(csv, r, s, wet);
         for (Bound bound : Bound.values()) {

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.util.ArrayList;
@@ -36,9 +39,16 @@ final class RiverPath {
         int best = -1;
         for (int k = 0; k < network.outCount(node); k++) {
             int arm = network.out(node, k);
-            double share = outcome.result().input().hydraulics().water(0).splits().share(arm);
+            double share =
+                    outcome.result().input().hydraulics().water(0).splits().share(arm);
             if (best < 0
-                    || share > outcome.result().input().hydraulics().water(0).splits().share(best)) {
+                    || share
+                            > outcome.result()
+                                    .input()
+                                    .hydraulics()
+                                    .water(0)
+                                    .splits()
+                                    .share(best)) {
                 best = arm;
             }
         }

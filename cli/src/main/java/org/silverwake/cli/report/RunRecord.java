@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -59,7 +62,8 @@ public final class RunRecord {
                 json.writeNumberField(step.getKey(), step.getValue());
             }
             json.writeEndObject();
-            json.writeStringField("java", System.getProperty("java.vm.name") + " " + System.getProperty("java.version"));
+            json.writeStringField(
+                    "java", System.getProperty("java.vm.name") + " " + System.getProperty("java.version"));
             json.writeStringField("system", System.getProperty("os.name") + " " + System.getProperty("os.arch"));
             json.writeNumberField("processors", Runtime.getRuntime().availableProcessors());
             json.writeEndObject();
@@ -92,8 +96,7 @@ public final class RunRecord {
 
     private static String sha256(Path file) throws IOException {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
@@ -138,7 +141,8 @@ public final class RunRecord {
                 for (int v = 0; v < result.variants(); v++) {
                     Balance balance = result.solution(bound, s).balance(v);
                     json.writeStartObject();
-                    json.writeStringField("flowState", outcome.scenario().states().get(s).name());
+                    json.writeStringField(
+                            "flowState", outcome.scenario().states().get(s).name());
                     json.writeStringField("bound", Words.bound(bound));
                     if (result.variants() > 1) {
                         json.writeStringField("unknownSplitTakenAs", Words.variant(result.variants(), v));

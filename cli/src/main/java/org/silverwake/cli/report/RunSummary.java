@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.io.PrintWriter;
@@ -52,7 +55,8 @@ public final class RunSummary {
         for (ScreeningSummary.Line line : ScreeningSummary.of(outcome.screening(), lengths)) {
             if (!line.guideline().id().equals(guideline)) {
                 guideline = line.guideline().id();
-                print.println("  " + line.guideline().displayName() + " (" + line.guideline().printed() + ", "
+                print.println("  " + line.guideline().displayName() + " ("
+                        + line.guideline().printed() + ", "
                         + line.guideline().observable().words() + ")");
             }
             boolean atPlaces = line.guideline().scope() == Medium.Scope.DRINKING_PLACE;
@@ -66,7 +70,8 @@ public final class RunSummary {
         }
         outcome.screening()
                 .listed()
-                .forEach(g -> print.println("  " + g.displayName() + ": " + g.scope().words()));
+                .forEach(g ->
+                        print.println("  " + g.displayName() + ": " + g.scope().words()));
     }
 
     private static void budget(Outcome outcome, PrintWriter print) {
@@ -98,7 +103,8 @@ public final class RunSummary {
                         java.util.Locale.ROOT, "    %-12s %s / %s%n", Words.process(process), ends.get(0), ends.get(1));
             }
         }
-        print.println("    closure      " + Numbers.shown(result.worstClosure(), 2) + " relative, worst state and bound");
+        print.println(
+                "    closure      " + Numbers.shown(result.worstClosure(), 2) + " relative, worst state and bound");
     }
 
     /** Prints how many defects of each kind there are. */

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.report;
 
 import java.nio.file.Path;
@@ -40,9 +43,27 @@ public final class Tables {
 
     private static void screening(Outcome outcome, Path file) {
         List<String> header = List.of(
-                "guideline", "unit", "value", "medium", "averaging", "in print", "reach", "feature", "river",
-                "answer", "reason", "low", "high", "background", "ratio low [-]", "ratio high [-]", "worst flow state",
-                "worst value", "low bound above", "depends on what the bed gives back", "above from background alone",
+                "guideline",
+                "unit",
+                "value",
+                "medium",
+                "averaging",
+                "in print",
+                "reach",
+                "feature",
+                "river",
+                "answer",
+                "reason",
+                "low",
+                "high",
+                "background",
+                "ratio low [-]",
+                "ratio high [-]",
+                "worst flow state",
+                "worst value",
+                "low bound above",
+                "depends on what the bed gives back",
+                "above from background alone",
                 "states left out");
         Screening screening = outcome.screening();
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
@@ -75,7 +96,8 @@ public final class Tables {
                 .number(row.ratioHigh().orElse(Double.NaN))
                 .text(row.values()
                         .filter(v -> v.worstState() >= 0)
-                        .map(v -> outcome.scenario().states().get(v.worstState()).name())
+                        .map(v ->
+                                outcome.scenario().states().get(v.worstState()).name())
                         .orElse(""))
                 .number(row.values().map(v -> v.worst() * unit).orElse(Double.NaN))
                 .yes(row.verdict().leansAbove())
@@ -90,8 +112,7 @@ public final class Tables {
     }
 
     private static void summary(Outcome outcome, Path file) {
-        List<String> header = List.of(
-                "guideline", "answer", "people [-]", "drinking intakes [-]", "river [km]");
+        List<String> header = List.of("guideline", "answer", "people [-]", "drinking intakes [-]", "river [km]");
         double[] lengths = new double[outcome.basin().network().size()];
         for (int r = 0; r < lengths.length; r++) {
             lengths[r] = outcome.basin().table().length(r);
@@ -114,7 +135,12 @@ public final class Tables {
                         .end();
             }
             for (String gap : outcome.gaps()) {
-                csv.text(gap).text("no national value").text("").text("").text("").end();
+                csv.text(gap)
+                        .text("no national value")
+                        .text("")
+                        .text("")
+                        .text("")
+                        .end();
             }
         }
     }
@@ -122,8 +148,14 @@ public final class Tables {
     private static void balance(Outcome outcome, Path file) {
         SteadyResult result = outcome.result();
         List<String> header = List.of(
-                "flow state", "bound", "unknown split taken as", "process", "form", "mass in the state [kg/yr]",
-                "mass over the year [kg]", "relative closure [-]");
+                "flow state",
+                "bound",
+                "unknown split taken as",
+                "process",
+                "form",
+                "mass in the state [kg/yr]",
+                "mass over the year [kg]",
+                "relative closure [-]");
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
             for (int s = 0; s < result.input().stateCount(); s++) {
                 for (Bound bound : Bound.values()) {
@@ -149,9 +181,23 @@ public final class Tables {
 
     private static void sites(Outcome outcome, Path file) {
         List<String> header = List.of(
-                "site", "group", "path", "longitude [deg]", "latitude [deg]", "distance to river [m]", "feature",
-                "chainage [m]", "reach", "flow state", "mercury [kg/yr]", "exchangeable share [-]",
-                "tailings [t/yr]", "water [L/s]", "outfall", "cyanide", "note");
+                "site",
+                "group",
+                "path",
+                "longitude [deg]",
+                "latitude [deg]",
+                "distance to river [m]",
+                "feature",
+                "chainage [m]",
+                "reach",
+                "flow state",
+                "mercury [kg/yr]",
+                "exchangeable share [-]",
+                "tailings [t/yr]",
+                "water [L/s]",
+                "outfall",
+                "cyanide",
+                "note");
         List<PlacedPoint> points = outcome.basin().points("site");
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
             for (int i = 0; i < points.size(); i++) {
@@ -170,9 +216,11 @@ public final class Tables {
                             .text(outcome.basin().reach(release.reach()).id())
                             .text(outcome.scenario().states().get(s).name())
                             .number(release.mercury().get(s) * SECONDS_PER_YEAR)
-                            .text(release.exchangeableShare().isPresent()
-                                    ? Numbers.text(release.exchangeableShare().getAsDouble())
-                                    : "not known: both extremes run")
+                            .text(
+                                    release.exchangeableShare().isPresent()
+                                            ? Numbers.text(
+                                                    release.exchangeableShare().getAsDouble())
+                                            : "not known: both extremes run")
                             .number(release.solids().get(s) * SECONDS_PER_YEAR / KILOMETER)
                             .number(release.water().get(s) * KILOMETER)
                             .text(release.atBank() ? "bank" : "mid-channel")
@@ -186,9 +234,20 @@ public final class Tables {
 
     private static void places(Outcome outcome, Path file) {
         List<String> header = List.of(
-                "place", "use", "people [-]", "longitude [deg]", "latitude [deg]", "distance to river [m]", "reach",
-                "flow state", "total Hg, whole, low [ng/L]", "total Hg, whole, high [ng/L]",
-                "background [ng/L]", "guideline", "answer", "reason");
+                "place",
+                "use",
+                "people [-]",
+                "longitude [deg]",
+                "latitude [deg]",
+                "distance to river [m]",
+                "reach",
+                "flow state",
+                "total Hg, whole, low [ng/L]",
+                "total Hg, whole, high [ng/L]",
+                "background [ng/L]",
+                "guideline",
+                "answer",
+                "reason");
         List<PlacedPoint> points = outcome.basin().points("place");
         SteadyResult result = outcome.result();
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
@@ -219,7 +278,10 @@ public final class Tables {
                                                 : Double.NaN)
                                 .text(guideline.displayName())
                                 .text(verdict.get().answer().words())
-                                .text(verdict.get().reason().map(NotAssessed::words).orElse(""))
+                                .text(verdict.get()
+                                        .reason()
+                                        .map(NotAssessed::words)
+                                        .orElse(""))
                                 .end();
                     }
                 }

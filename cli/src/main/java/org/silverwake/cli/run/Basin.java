@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
@@ -45,10 +48,9 @@ public record Basin(
     /** Reads the layer, assembles it, places every point. */
     public static Basin of(ScenarioInput scenario) {
         ScenarioInput.Rivers rivers = scenario.rivers();
-        VectorLayer layer =
-                Layers.read(new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
-        Optional<ElevationModel> elevation =
-                rivers.elevation().map(e -> ElevationModel.open(e.file(), e.toMeters()));
+        VectorLayer layer = Layers.read(
+                new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
+        Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.open(e.file(), e.toMeters()));
         RiverMap assembled = Assembly.assemble(layer, options(rivers, elevation));
         Placement placement = Placer.place(assembled, layer.crs(), requests(scenario));
         RiverMap map = elevation
@@ -63,8 +65,8 @@ public record Basin(
     private static AssemblyOptions options(ScenarioInput.Rivers rivers, Optional<ElevationModel> elevation) {
         List<AssemblyOptions.ColumnMapping> columns = new ArrayList<>();
         for (ScenarioInput.Column column : rivers.columns()) {
-            columns.add(new AssemblyOptions.ColumnMapping(
-                    column.key(), column.column(), column.toSi(), column.missing()));
+            columns.add(
+                    new AssemblyOptions.ColumnMapping(column.key(), column.column(), column.toSi(), column.missing()));
         }
         List<AssemblyOptions.Outlet> outlets = new ArrayList<>();
         for (ScenarioInput.Outlet outlet : rivers.outlets()) {
@@ -78,9 +80,7 @@ public record Basin(
                 rivers.nameColumn(),
                 columns,
                 outlets,
-                rivers.orientBy().stream()
-                        .map(AssemblyOptions.Criterion::of)
-                        .toList(),
+                rivers.orientBy().stream().map(AssemblyOptions.Criterion::of).toList(),
                 elevation.map(model -> model));
     }
 
@@ -89,16 +89,15 @@ public record Basin(
         double placeDistance = scenario.settings().value("places.snap-distance");
         List<PointRequest> requests = new ArrayList<>();
         for (ScenarioInput.Site site : scenario.sites()) {
-            requests.add(
-                    request(SITE, site.name(), site.where(), site.position(), siteDistance, site.riverName()));
+            requests.add(request(SITE, site.name(), site.where(), site.position(), siteDistance, site.riverName()));
         }
         for (ScenarioInput.Place place : scenario.places()) {
-            requests.add(request(
-                    "place", place.name(), place.where(), place.position(), placeDistance, Optional.empty()));
+            requests.add(
+                    request("place", place.name(), place.where(), place.position(), placeDistance, Optional.empty()));
         }
         for (ScenarioInput.Gauge gauge : scenario.gauges()) {
-            requests.add(request(
-                    "gauge", gauge.name(), gauge.where(), gauge.position(), placeDistance, Optional.empty()));
+            requests.add(
+                    request("gauge", gauge.name(), gauge.where(), gauge.position(), placeDistance, Optional.empty()));
         }
         for (ScenarioInput.Abstraction abstraction : scenario.abstractions()) {
             requests.add(request(
@@ -141,7 +140,8 @@ public record Basin(
         for (int r = 0; r < n; r++) {
             RiverMap.Reach reach = map.reach(network.inputIndex(r));
             length[r] = reach.lengthMeters();
-            long key = ((long) reach.part().feature() << Integer.SIZE) + reach.part().part();
+            long key = ((long) reach.part().feature() << Integer.SIZE)
+                    + reach.part().part();
             group[r] = groups.computeIfAbsent(key, k -> groups.size());
             for (Map.Entry<String, Double> number : reach.numbers().entrySet()) {
                 columns.computeIfAbsent(number.getKey(), k -> new Column(n)).put(r, number.getValue());

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.nio.file.Path;
@@ -76,12 +79,12 @@ public final class MainRun {
             }
             slurry(warnings, basin, result, s, state);
             if (scenario.settings().value("mercury.kd-slope") == 0 && isDense(result, s)) {
-                warnings.add(state
-                        + ": suspended sediment exceeds 1 g/L and log10 Kd does not fall with it (mercury.kd-slope is 0)");
+                warnings.add(
+                        state
+                                + ": suspended sediment exceeds 1 g/L and log10 Kd does not fall with it (mercury.kd-slope is 0)");
             }
         }
-        boolean leachTank =
-                scenario.sites().stream().anyMatch(s -> s.path() == ScenarioInput.ReleasePath.LEACH_TANK);
+        boolean leachTank = scenario.sites().stream().anyMatch(s -> s.path() == ScenarioInput.ReleasePath.LEACH_TANK);
         if (leachTank) {
             warnings.add("a leach tank is among the sites: cyanide was not assessed");
         }
@@ -91,8 +94,7 @@ public final class MainRun {
     private static void slurry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {
         List<Integer> slurry = result.solution(Bound.CARRIED_THROUGH, s).slurry();
         if (!slurry.isEmpty()) {
-            List<String> names =
-                    slurry.stream().map(r -> basin.reach(r).id()).toList();
+            List<String> names = slurry.stream().map(r -> basin.reach(r).id()).toList();
             warnings.add(state + ": slurry, outside this model, above 5 g/L of solids in " + String.join(", ", names));
         }
     }

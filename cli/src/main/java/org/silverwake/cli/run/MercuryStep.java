@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
@@ -70,7 +73,8 @@ final class MercuryStep {
     private static BackgroundSediment sediment(ScenarioInput.FlowState state) {
         return state.rating()
                 .map(r -> new BackgroundSediment(r.a(), r.b()))
-                .orElseGet(() -> new BackgroundSediment(state.suspendedSediment().orElseThrow(), 0));
+                .orElseGet(
+                        () -> new BackgroundSediment(state.suspendedSediment().orElseThrow(), 0));
     }
 
     private static double doc(ScenarioInput scenario, ScenarioInput.FlowState state) {

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.io.IOException;
@@ -33,8 +36,8 @@ public final class OutputFolder {
         Path absolute = target.toAbsolutePath().normalize();
         try {
             if (Files.exists(absolute) && !isReplaceable(absolute)) {
-                throw new ScenarioException(List.of("--out " + target
-                        + ": holds files that are no earlier output; give an empty or a new folder"));
+                throw new ScenarioException(List.of(
+                        "--out " + target + ": holds files that are no earlier output; give an empty or a new folder"));
             }
             Files.createDirectories(absolute.getParent());
             return new OutputFolder(
@@ -53,7 +56,8 @@ public final class OutputFolder {
             List<Path> found = files.toList();
             return found.isEmpty()
                     || Files.exists(folder.resolve(MARK))
-                    || found.stream().allMatch(f -> String.valueOf(f.getFileName()).startsWith("check"));
+                    || found.stream()
+                            .allMatch(f -> String.valueOf(f.getFileName()).startsWith("check"));
         }
     }
 

@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
@@ -81,10 +84,7 @@ final class ScreeningStep {
         for (int i = 0; i < points.size(); i++) {
             ScenarioInput.Place place = scenario.places().get(i);
             receptors.add(new Receptor(
-                    place.name(),
-                    OptionalInt.of(basin.reachAt(points.get(i))),
-                    place.people(),
-                    kind(place.uses())));
+                    place.name(), OptionalInt.of(basin.reachAt(points.get(i))), place.people(), kind(place.uses())));
         }
         return receptors;
     }
@@ -137,8 +137,7 @@ final class ScreeningStep {
         return false;
     }
 
-    private static void water(
-            ReachValues.Builder builder, SteadyResult result, SuspendedValues solids, int s, int r) {
+    private static void water(ReachValues.Builder builder, SteadyResult result, SuspendedValues solids, int s, int r) {
         put(builder, Measure.WHOLE_WATER, result, Fraction.WHOLE, s, r);
         put(builder, Measure.FILTERED_WATER, result, Fraction.FILTERED, s, r);
         for (Estimate estimate : Estimate.values()) {

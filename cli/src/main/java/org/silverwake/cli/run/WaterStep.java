@@ -1,3 +1,6 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
@@ -19,8 +22,7 @@ final class WaterStep {
                 scenario.states().stream()
                         .map(s -> new WaterInput.State(s.name(), s.share(), s.temperature()))
                         .toList(),
-                WaterInput.DischargeMethod.valueOf(
-                        scenario.discharge().method().name()),
+                WaterInput.DischargeMethod.valueOf(scenario.discharge().method().name()),
                 scenario.discharge().specificDischarge(),
                 scenario.discharge().areaExponent(),
                 scenario.discharge().headwaterDischarge(),
@@ -55,9 +57,11 @@ final class WaterStep {
             if (outlet.basinArea().isPresent() && outlet.feature().isPresent()) {
                 for (int r = 0; r < network.size(); r++) {
                     if (network.isOutlet(r)
-                            && basin.reach(r).part().featureId().equals(outlet.feature().get())) {
-                        areas.add(new WaterInput.BasinArea(
-                                r, outlet.basinArea().getAsDouble()));
+                            && basin.reach(r)
+                                    .part()
+                                    .featureId()
+                                    .equals(outlet.feature().get())) {
+                        areas.add(new WaterInput.BasinArea(r, outlet.basinArea().getAsDouble()));
                     }
                 }
             }

@@ -52,7 +52,8 @@ final class LanternDem {
                 double share = (double) piece / pieces;
                 Spot at = a.towards(b, share);
                 double low = reach.heights().get(k - 1);
-                points.add(new Point(at.x(), at.y(), low + share * (reach.heights().get(k) - low)));
+                points.add(
+                        new Point(at.x(), at.y(), low + share * (reach.heights().get(k) - low)));
             }
         }
     }

@@ -103,8 +103,12 @@ class LanternGeneratorTest {
         List<Reach> reaches = LanternNetwork.reaches();
         for (Reach above : reaches) {
             for (Reach below : reaches) {
-                if (above.line().get(above.line().size() - 1).equals(below.line().get(0))) {
-                    assertThat(below.area()).as(above.id() + " to " + below.id()).isGreaterThanOrEqualTo(above.area());
+                if (above.line()
+                        .get(above.line().size() - 1)
+                        .equals(below.line().get(0))) {
+                    assertThat(below.area())
+                            .as(above.id() + " to " + below.id())
+                            .isGreaterThanOrEqualTo(above.area());
                 }
             }
         }
@@ -160,7 +164,8 @@ class LanternGeneratorTest {
         List<String> rows = new ArrayList<>();
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath());
                 Statement sql = connection.createStatement();
-                ResultSet set = sql.executeQuery("SELECT fid, geom, reach_id, river, area_km2, kind FROM rivers ORDER BY fid")) {
+                ResultSet set = sql.executeQuery(
+                        "SELECT fid, geom, reach_id, river, area_km2, kind FROM rivers ORDER BY fid")) {
             while (set.next()) {
                 rows.add(set.getInt(1) + " " + HexFormat.of().formatHex(set.getBytes(2)) + " " + set.getString(3) + " "
                         + set.getString(4) + " " + set.getDouble(5) + " " + set.getString(6));

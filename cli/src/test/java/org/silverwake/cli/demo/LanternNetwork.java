@@ -26,12 +26,43 @@ final class LanternNetwork {
     private static final double ISLAND_BOW = 1.5;
 
     private static final List<String> NAMES = List.of(
-            "Cresset Water", "Tallow Brook", "Emberlow Fork", "Sconce Beck", "Taper Brook", "Quinquet River",
-            "Snuffer Burn", "Girandole River", "Glim Water", "Tinder Creek", "Argand Brook", "Soot Fork", "Wickwater",
-            "Candelhas Creek", "Spill Beck", "Amberlight Creek", "Flicker Brook", "Sulurin Creek", "Torchwood Fork",
-            "Beeswax Brook", "Rushlight River", "Lampblack Creek", "Pelitarra Creek", "Gleam Beck", "Kindling Creek",
-            "Sputter Burn", "Moth Brook", "Chandler Fork", "Paraffin Creek", "Bobeche Brook", "Shade Water",
-            "Mantle Beck", "Globe Creek", "Trimmer Brook", "Matchlight Fork", "Luster Burn", "Dimming Creek",
+            "Cresset Water",
+            "Tallow Brook",
+            "Emberlow Fork",
+            "Sconce Beck",
+            "Taper Brook",
+            "Quinquet River",
+            "Snuffer Burn",
+            "Girandole River",
+            "Glim Water",
+            "Tinder Creek",
+            "Argand Brook",
+            "Soot Fork",
+            "Wickwater",
+            "Candelhas Creek",
+            "Spill Beck",
+            "Amberlight Creek",
+            "Flicker Brook",
+            "Sulurin Creek",
+            "Torchwood Fork",
+            "Beeswax Brook",
+            "Rushlight River",
+            "Lampblack Creek",
+            "Pelitarra Creek",
+            "Gleam Beck",
+            "Kindling Creek",
+            "Sputter Burn",
+            "Moth Brook",
+            "Chandler Fork",
+            "Paraffin Creek",
+            "Bobeche Brook",
+            "Shade Water",
+            "Mantle Beck",
+            "Globe Creek",
+            "Trimmer Brook",
+            "Matchlight Fork",
+            "Luster Burn",
+            "Dimming Creek",
             "Afterglow Brook");
 
     private final List<Reach> reaches = new ArrayList<>();
@@ -62,8 +93,10 @@ final class LanternNetwork {
         int last = stream.cells().size() - 1;
         return Meander.bend(
                 smooth,
-                s -> 0.9 + 0.075 * StrictMath.pow(
-                        land.area(stream.cells().get(Math.max(1, (int) (s / length * last)))), 0.46),
+                s -> 0.9
+                        + 0.075
+                                * StrictMath.pow(
+                                        land.area(stream.cells().get(Math.max(1, (int) (s / length * last)))), 0.46),
                 swing,
                 random);
     }
@@ -100,8 +133,10 @@ final class LanternNetwork {
         List<Spot> moved = new ArrayList<>();
         for (int k = 0; k < path.size(); k++) {
             double share = Math.max(0, 1 - k / 5.0);
-            moved.add(path.get(k).plus(
-                    share * (mouth.x() - path.get(0).x()), share * (mouth.y() - path.get(0).y())));
+            moved.add(path.get(k)
+                    .plus(
+                            share * (mouth.x() - path.get(0).x()),
+                            share * (mouth.y() - path.get(0).y())));
         }
         moved.set(0, mouth);
         return moved;

@@ -25,21 +25,81 @@ final class LanternTables {
                 // Upper Lamp: on the main stem's head reach and the next
                 + shed("Sconce sheds", "Upper Lamp", "L021", 0.45, 0.15, 900, 22, "0.15", ",,", 0.4, "twelve drums")
                 + shed("Wickmill sheds", "Upper Lamp", "L021", 0.75, -0.12, 600, 35, "0.15", ",,", 0.3, "nine drums")
-                + shed("Pestle House", "Upper Lamp", "L020", 0.30, 0.1, 350, 48, "", ",,", 0.2,
+                + shed(
+                        "Pestle House",
+                        "Upper Lamp",
+                        "L020",
+                        0.30,
+                        0.1,
+                        350,
+                        48,
+                        "",
+                        ",,",
+                        0.2,
                         "five drums; split of the mercury not known")
                 // Quinquet Hill: on a tributary of the northern branch
                 + shed("Quinquet mill", "Quinquet Hill", "L052", 0.50, 0.1, 1400, 12, "0.1", ",,", 0.6, "one ball mill")
-                + shed("Two Lamps sheds", "Quinquet Hill", "L034", 0.35, -0.2, 500, 18, "", ",,", 0.25,
+                + shed(
+                        "Two Lamps sheds",
+                        "Quinquet Hill",
+                        "L034",
+                        0.35,
+                        -0.2,
+                        500,
+                        18,
+                        "",
+                        ",,",
+                        0.25,
                         "eight drums; split of the mercury not known")
                 // Mantle Flats: small and seasonal, worked mostly in the wet season
-                + shed("Mantle sheds", "Mantle Flats", "L074", 0.40, 0.1, 160, 9, "0.2", "0.2,0.75,0.05", 0.1,
+                + shed(
+                        "Mantle sheds",
+                        "Mantle Flats",
+                        "L074",
+                        0.40,
+                        0.1,
+                        160,
+                        9,
+                        "0.2",
+                        "0.2,0.75,0.05",
+                        0.1,
                         "three drums, worked mostly in the wet season")
-                + shed("Chimney sheds", "Mantle Flats", "L075", 0.55, -0.1, 220, 6, "0.2", "0.2,0.75,0.05", 0.1,
+                + shed(
+                        "Chimney sheds",
+                        "Mantle Flats",
+                        "L075",
+                        0.55,
+                        -0.1,
+                        220,
+                        6,
+                        "0.2",
+                        "0.2,0.75,0.05",
+                        0.1,
                         "four drums, worked mostly in the wet season")
-                + row("Old Tallow pond", "Quinquet Hill", "L033", 0.2, 0.25, "seepage", "0.8,kg/yr,,,,,,,,", "0.9", ",,",
-                        ",", "tailings pond, chronic leak through the dam's foot")
-                + row("Girandole tanks", "Girandole yard", "L042", 0.60, 0.15, "leach-tank",
-                        ",,,,,,0.5,L/s,90,ug/L", "1", ",,", ",", "leach-tank yard; cyanide not given");
+                + row(
+                        "Old Tallow pond",
+                        "Quinquet Hill",
+                        "L033",
+                        0.2,
+                        0.25,
+                        "seepage",
+                        "0.8,kg/yr,,,,,,,,",
+                        "0.9",
+                        ",,",
+                        ",",
+                        "tailings pond, chronic leak through the dam's foot")
+                + row(
+                        "Girandole tanks",
+                        "Girandole yard",
+                        "L042",
+                        0.60,
+                        0.15,
+                        "leach-tank",
+                        ",,,,,,0.5,L/s,90,ug/L",
+                        "1",
+                        ",,",
+                        ",",
+                        "leach-tank yard; cyanide not given");
     }
 
     /** places.csv: villages down the rivers, an intake, a fishing ground. */
@@ -55,7 +115,14 @@ final class LanternTables {
                 + place("Bec-Quinquet", "village;riverside well", 1420, "L031", 0.60, 0.25, "")
                 + place("Pelitarra", "village", 890, "L058", 0.60, 0.3, "no sheds above")
                 + place("Lucernhaven", "village", 5200, "L004", 0.60, 0.35, "market town")
-                + place("Glimmer Weir intake", "drinking intake", 5200, "L004", 0.45, -0.08, "raw water for Lucernhaven")
+                + place(
+                        "Glimmer Weir intake",
+                        "drinking intake",
+                        5200,
+                        "L004",
+                        0.45,
+                        -0.08,
+                        "raw water for Lucernhaven")
                 + place("The Gloaming", "fishing", 0, "L003", 0.50, -0.1, "fishing ground of the lower river");
     }
 
@@ -118,7 +185,8 @@ final class LanternTables {
 
     /** A place a share of the way down a reach and some km to its left (negative: right), to 0.0001 degrees. */
     private String position(String id, double along, double off) {
-        Reach reach = reaches.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+        Reach reach =
+                reaches.stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
         List<Spot> line = Meander.resample(reach.line(), 0.02);
         int k = Math.min(line.size() - 2, Math.max(1, (int) (along * (line.size() - 1))));
         Spot a = line.get(k - 1);
