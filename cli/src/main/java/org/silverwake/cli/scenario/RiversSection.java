@@ -5,9 +5,11 @@ package org.silverwake.cli.scenario;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.silverwake.cli.scenario.ScenarioInput.Column;
 import org.silverwake.cli.scenario.ScenarioInput.Elevation;
 import org.silverwake.cli.scenario.ScenarioInput.Outlet;
@@ -18,6 +20,8 @@ import org.silverwake.model.quantity.Dimension;
 
 /** The river layer and how to read it. */
 final class RiversSection {
+    private static final Set<String> OF_A_COLUMN = Set.of("column", "unit", "missing");
+
     private RiversSection() {}
 
     static Rivers read(YamlValue rivers, Sources sources, Settings settings, StateNames states) {
@@ -46,7 +50,7 @@ final class RiversSection {
             if (dimension == null || !value.isMap()) {
                 continue; // noted already
             }
-            if (KeyTable.BY_STATE.contains(key) && !value.at("column").isPresent()) {
+            if (KeyTable.BY_STATE.contains(key) && Collections.disjoint(value.names(), OF_A_COLUMN)) {
                 states.checkNames(value);
                 for (String state : value.names()) {
                     columns.add(column(key + "." + state, value.at(state), dimension));

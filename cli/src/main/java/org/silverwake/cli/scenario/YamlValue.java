@@ -244,7 +244,7 @@ final class YamlValue {
         return switch (key.kind()) {
             case QUANTITY -> "give " + key.range();
             case CHOICE -> "give " + String.join(" or ", key.choices());
-            default -> "give the " + key.meaning();
+            default -> "give it (" + key.meaning() + ")";
         };
     }
 

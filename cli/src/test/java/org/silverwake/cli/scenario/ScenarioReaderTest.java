@@ -93,7 +93,7 @@ class ScenarioReaderTest {
                         "date: 2026-11-25",
                         "date: 03/04/2021",
                         "scenario.yaml:3 date: \"03/04/2021\" is not a date; give it as YYYY-MM-DD"),
-                change("title: Test", "title:", "scenario.yaml:1 title: has no value; give the title of the work"),
+                change("title: Test", "title:", "scenario.yaml:1 title: has no value; give it (title of the work"),
                 // files
                 change("rivers.gpkg", "river.gpkg", "scenario.yaml:5 rivers.file: there is no file river.gpkg"),
                 change("sites.csv", "sites.geojson", "sites.file: there is no file sites.geojson"),
@@ -142,6 +142,10 @@ class ScenarioReaderTest {
                         "{method: hydraulic-geometry}",
                         "manning",
                         "scenario.yaml:12 channel: is no map; give a map of method"),
+                change(
+                        "rivers.gpkg",
+                        "rivers.gpkg\n  columns: {depth: {unit: m}}",
+                        "rivers.columns.depth.column: is missing; give it (column of the river layer)"),
                 // water
                 change(
                         "method: specific-discharge",
