@@ -1,0 +1,61 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.util.stream.DoubleStream;
+
+/**
+ * A logarithmic axis over whole decades.
+ *
+ * @param lowest exponent of the lower end [-]
+ * @param highest exponent of the upper end [-], above {@code lowest}
+ */
+record Decades(int lowest, int highest) {
+    /** More decades than this and nothing can be read from across a hall. */
+    private static final int MOST = 6;
+
+    /**
+     * Decades that hold all values of a profile, but no more than {@value #MOST} below the largest; smaller values are drawn on
+     * the lower edge. Guideline values are always within.
+     */
+    static Decades of(Profile profile) {
+        double[] guidelines = profile.guidelines().stream()
+                .mapToDouble(Profile.GuidelineValue::value)
+                .toArray();
+        double[] all = DoubleStream.concat(
+                        DoubleStream.of(guidelines),
+                        profile.stretches().stream()
+                                .flatMap(s -> s.points().stream())
+                                .flatMapToDouble(p -> DoubleStream.of(p.low(), p.high(), p.background())))
+                .filter(v -> v > 0)
+                .toArray();
+        int highest = (int) Math.ceil(Math.log10(DoubleStream.of(all).max().orElse(1)));
+        int lowest = (int) Math.floor(Math.log10(DoubleStream.of(all).min().orElse(1)));
+        int wanted =
+                (int) Math.floor(Math.log10(DoubleStream.of(guidelines).min().orElse(Double.MAX_VALUE)));
+        lowest = Math.max(lowest, highest - MOST);
+        lowest = Math.min(lowest, wanted);
+        return new Decades(Math.min(lowest, highest - 1), highest);
+    }
+
+    /** Whether no value lies below the axis. */
+    boolean holdsAll(Profile profile) {
+        return profile.stretches().stream()
+                .flatMap(s -> s.points().stream())
+                .allMatch(p -> Math.min(p.low(), p.background()) >= from());
+    }
+
+    double from() {
+        return Math.pow(10, lowest);
+    }
+
+    double to() {
+        return Math.pow(10, highest);
+    }
+
+    /** A value as it is drawn: never below the axis. */
+    double drawn(double value) {
+        return Math.max(value, from());
+    }
+}

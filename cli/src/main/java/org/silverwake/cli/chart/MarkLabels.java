@@ -1,0 +1,133 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Puts names in rows above a chart so that none covers another, or the line that leads from another down to its mark. A name
+ * stands to the right of its line or to the left; of all ways to change from right to left along the chart, the one that drops
+ * the fewest names and then needs the fewest rows is taken. Rows are counted from the chart upward. Names that find no room
+ * are left out.
+ */
+final class MarkLabels {
+    private static final double SAME = 1e-6;
+
+    private final double left;
+    private final double right;
+    private final double gap;
+    private final int rows;
+
+    /** Names stay between left and right, with a gap between neighbors; all in one unit. */
+    MarkLabels(double left, double right, double gap, int rows) {
+        this.left = left;
+        this.right = right;
+        this.gap = gap;
+        this.rows = rows;
+    }
+
+    /** A name of a width that belongs to a mark at x. */
+    record Wanted(double x, double width) {}
+
+    /** A name placed: its left end and row, and the x of its mark. */
+    record Placed(double x, double from, double to, int row) {
+        /** Whether the line of another mark would run through this name or close by; a mark at the same place does not. */
+        boolean covers(double otherX, double gap) {
+            return Math.abs(otherX - x) > SAME && otherX > from - gap && otherX < to + gap;
+        }
+
+        boolean overlaps(Placed other, double gap) {
+            return row == other.row && from < other.to + gap && other.from < to + gap;
+        }
+
+        Placed inRow(int other) {
+            return new Placed(x, from, to, other);
+        }
+    }
+
+    /** A place for each name, or none, in the order given. */
+    List<Optional<Placed>> place(List<Wanted> names) {
+        List<Integer> order = IntStream.range(0, names.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(k -> names.get(k).x()))
+                .toList();
+        List<Optional<Placed>> best = List.of();
+        double least = Double.POSITIVE_INFINITY;
+        for (int turn = names.size(); turn >= 0; turn--) {
+            Placed[] wishes = new Placed[names.size()];
+            for (int k = 0; k < wishes.length; k++) {
+                wishes[order.get(k)] = wish(names.get(order.get(k)), k < turn);
+            }
+            List<Optional<Placed>> layout = stack(wishes);
+            double cost = cost(layout);
+            if (cost < least) {
+                least = cost;
+                best = layout;
+            }
+        }
+        return best;
+    }
+
+    private double cost(List<Optional<Placed>> layout) {
+        double cost = 0;
+        for (Optional<Placed> place : layout) {
+            cost += place.map(p -> 1.0 + p.row()).orElse(1.0 + rows * layout.size());
+        }
+        return cost;
+    }
+
+    private Placed wish(Wanted name, boolean rightward) {
+        boolean fitsRight = name.x() + gap + name.width() <= right;
+        boolean fitsLeft = name.x() - gap - name.width() >= left;
+        double from = fitsRight && (rightward || !fitsLeft) ? name.x() + gap : name.x() - gap - name.width();
+        return new Placed(name.x(), from, from + name.width(), 0);
+    }
+
+    /** Rows for names: each above all whose lines it covers, as low as that goes. */
+    private List<Optional<Placed>> stack(Placed[] wishes) {
+        List<Optional<Placed>> result = new ArrayList<>(Collections.nCopies(wishes.length, Optional.empty()));
+        List<Placed> waiting = new ArrayList<>(List.of(wishes));
+        waiting.removeIf(w -> w.from() < left || w.to() > right);
+        List<Placed> taken = new ArrayList<>();
+        while (!waiting.isEmpty()) {
+            Optional<Placed> ready = waiting.stream()
+                    .filter(w -> waiting.stream().noneMatch(other -> w.covers(other.x(), gap)))
+                    .findFirst();
+            Placed next = ready.orElseGet(() -> waiting.get(0));
+            waiting.remove(next);
+            Optional<Placed> place = ready.flatMap(w -> lowest(w, taken));
+            place.ifPresent(taken::add);
+            place.ifPresent(p -> result.set(freeIndex(wishes, next, result), place));
+        }
+        return result;
+    }
+
+    private static int freeIndex(Placed[] wishes, Placed wish, List<Optional<Placed>> result) {
+        int k = 0;
+        while (!wishes[k].equals(wish) || result.get(k).isPresent()) {
+            k++;
+        }
+        return k;
+    }
+
+    private Optional<Placed> lowest(Placed wish, List<Placed> taken) {
+        int first = taken.stream()
+                .filter(t -> wish.covers(t.x(), gap))
+                .mapToInt(t -> t.row() + 1)
+                .max()
+                .orElse(0);
+        for (int row = first; row < rows; row++) {
+            Placed place = wish.inRow(row);
+            if (taken.stream().noneMatch(t -> place.overlaps(t, gap))) {
+                return Optional.of(place);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,110 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.font.TextLayout;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws text on a page measured in points; breaks lines between words. */
+final class PageText {
+    private static final double LEADING = 1.2;
+    private static final float HALO = 3;
+
+    private final Graphics2D g;
+    private final Font regular;
+    private final Font bold;
+
+    PageText(Graphics2D g, Font regular, Font bold) {
+        this.g = g;
+        this.regular = regular;
+        this.bold = bold;
+    }
+
+    Graphics2D graphics() {
+        return g;
+    }
+
+    Font regular(double size) {
+        return regular.deriveFont((float) size);
+    }
+
+    Font bold(double size) {
+        return bold.deriveFont((float) size);
+    }
+
+    double width(String words, Font font) {
+        return font.getStringBounds(words, g.getFontRenderContext()).getWidth();
+    }
+
+    static double lineHeight(Font font) {
+        return font.getSize2D() * LEADING;
+    }
+
+    /** Text from its left end on a baseline. */
+    void draw(String words, Font font, Color color, double x, double baseline) {
+        if (!words.isEmpty()) {
+            g.setColor(color);
+            new TextLayout(words, font, g.getFontRenderContext()).draw(g, (float) x, (float) baseline);
+        }
+    }
+
+    /** Text with a white rim, turned by an angle in radians about its left end. */
+    void drawOver(String words, Font font, double x, double baseline, double angle) {
+        AffineTransform at = AffineTransform.getTranslateInstance(x, baseline);
+        at.rotate(angle);
+        Shape outline = new TextLayout(words, font, g.getFontRenderContext()).getOutline(at);
+        g.setColor(Color.WHITE);
+        g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(outline);
+        g.setColor(Ink.TEXT);
+        g.fill(outline);
+    }
+
+    /** Lines below one another from a top edge; the bottom edge of the last. */
+    double drawLines(List<String> lines, Font font, Color color, double x, double top) {
+        double y = top;
+        for (String line : lines) {
+            draw(line, font, color, x, y + font.getSize2D());
+            y += lineHeight(font);
+        }
+        return y;
+    }
+
+    /** Lines no wider than a width; a single long word stands by itself. */
+    List<String> wrap(String words, Font font, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : words.strip().split(" +")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, font) > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        if (!line.isEmpty()) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+
+    /** The largest size from {@code most} downward, in half points, at which words fit a width on one line. */
+    double fit(String words, boolean heavy, double most, double least, double width) {
+        double size = most;
+        while (size > least && width(words, heavy ? bold(size) : regular(size)) > width) {
+            size -= 0.5;
+        }
+        return size;
+    }
+}

@@ -1,0 +1,112 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.util.List;
+
+/**
+ * A reach profile as it is drawn: a value against distance downstream along one path, in the unit it is shown in.
+ *
+ * @param title what and where, in a few words
+ * @param subtitle flow state, averaging and the like
+ * @param quantity what is drawn, without its unit, as "whole inorganic Hg in surface water"
+ * @param unit unit of all values, as "ng/L"
+ * @param start where the path begins, for the axis: "distance downstream from ... [km]"
+ * @param stretches parts of the path with values, in order; between them are gaps
+ * @param gaps parts without values, and why
+ * @param marks sites, tributaries and places along the path
+ * @param guidelines values to compare with
+ * @param caution what a reader must know before using the chart
+ * @param imprint date and maker
+ */
+public record Profile(
+        String title,
+        String subtitle,
+        String quantity,
+        String unit,
+        String start,
+        List<Stretch> stretches,
+        List<Gap> gaps,
+        List<Mark> marks,
+        List<GuidelineValue> guidelines,
+        String caution,
+        String imprint) {
+    /** Copies the lists. */
+    public Profile {
+        stretches = List.copyOf(stretches);
+        gaps = List.copyOf(gaps);
+        marks = List.copyOf(marks);
+        guidelines = List.copyOf(guidelines);
+        if (stretches.stream().allMatch(s -> s.points().isEmpty()) && gaps.isEmpty()) {
+            throw new IllegalArgumentException("profile " + title + ": nothing to draw");
+        }
+    }
+
+    /** A part of the path without a gap: points in downstream order; two at one distance make a step, as at a confluence. */
+    public record Stretch(List<Point> points) {
+        /** Copies the list. */
+        public Stretch {
+            points = List.copyOf(points);
+        }
+    }
+
+    /**
+     * Values at one distance, all in the profile's unit.
+     *
+     * @param kilometers distance downstream [km]
+     * @param low lower bound, at least 0
+     * @param high higher bound, at least {@code low}
+     * @param background background alone, at least 0
+     */
+    public record Point(double kilometers, double low, double high, double background) {
+        /** Refuses what is negative, not finite or the wrong way round. */
+        public Point {
+            boolean ordered = low >= 0 && high >= low && background >= 0;
+            if (!ordered || !Double.isFinite(kilometers + high + background)) {
+                throw new IllegalArgumentException("at " + kilometers + " km: bounds " + low + " to " + high
+                        + ", background " + background + "; must be finite, not negative, low to high");
+            }
+        }
+    }
+
+    /** A part without values [km], and why: "no water". */
+    public record Gap(double fromKilometers, double toKilometers, String words) {}
+
+    /** Something along the path [km]. */
+    public record Mark(double kilometers, String name, Kind kind) {
+        /** What it is. */
+        public enum Kind {
+            /** A discharge point. */
+            SITE("discharge point"),
+            /** A river that joins. */
+            TRIBUTARY("tributary"),
+            /** A village, intake or other receptor. */
+            PLACE("village, intake or other place");
+
+            private final String words;
+
+            Kind(String words) {
+                this.words = words;
+            }
+
+            /** Words for the legend. */
+            public String words() {
+                return words;
+            }
+        }
+    }
+
+    /** A value to compare with, in the profile's unit; {@code valueWords} as "26 ng/L, whole, mean over the year". */
+    public record GuidelineValue(String name, String valueWords, double value) {}
+
+    /** Distance at which the path ends [km]. */
+    double length() {
+        double ends = stretches.stream()
+                .flatMap(s -> s.points().stream())
+                .mapToDouble(Point::kilometers)
+                .max()
+                .orElse(0);
+        return Math.max(ends, gaps.stream().mapToDouble(Gap::toKilometers).max().orElse(0));
+    }
+}

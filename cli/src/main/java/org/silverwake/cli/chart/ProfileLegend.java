@@ -1,0 +1,85 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The legend below a profile: lines, band and the kinds of marks that occur, set like words in lines of text. */
+final class ProfileLegend {
+    private static final double SIZE = 9.5;
+    private static final double SWATCH = 24;
+    private static final double GAP = 14;
+    private static final double LINE = 13;
+
+    private final PageText text;
+    private final Graphics2D g;
+    private final List<Entry> entries = new ArrayList<>();
+
+    private interface Sign {
+        void draw(double x, double y);
+    }
+
+    private record Entry(String words, double signWidth, Sign sign) {}
+
+    ProfileLegend(Profile profile, PageText text) {
+        this.text = text;
+        this.g = text.graphics();
+        entries.add(new Entry("carried through: the bed keeps little or nothing", SWATCH, this::high));
+        entries.add(new Entry("laid down: what settles stays", SWATCH, this::low));
+        entries.add(new Entry("background alone", SWATCH, this::background));
+        for (Profile.Mark.Kind kind : Profile.Mark.Kind.values()) {
+            if (profile.marks().stream().anyMatch(m -> m.kind() == kind)) {
+                entries.add(new Entry(
+                        kind.words(),
+                        ProfileMarks.SYMBOL,
+                        (x, y) -> ProfileMarks.symbol(g, kind, x + ProfileMarks.SYMBOL / 2, y)));
+            }
+        }
+    }
+
+    /** Draws it from a left and top edge within a width; its bottom edge. */
+    double draw(double left, double top, double width) {
+        Font font = text.regular(SIZE);
+        double x = left;
+        double y = top + LINE;
+        for (Entry entry : entries) {
+            double needed = entry.signWidth() + 4 + text.width(entry.words(), font);
+            if (x > left && x + needed > left + width) {
+                x = left;
+                y += LINE;
+            }
+            entry.sign().draw(x, y - SIZE * 0.36);
+            text.draw(entry.words(), font, Ink.TEXT, x + entry.signWidth() + 4, y);
+            x += needed + GAP;
+        }
+        return y;
+    }
+
+    private void high(double x, double y) {
+        g.setColor(Ink.BAND);
+        g.fill(new Rectangle2D.Double(x, y, SWATCH, SIZE / 2));
+        g.setColor(Ink.HIGH);
+        g.setStroke(Ink.THICK);
+        g.draw(new Line2D.Double(x, y, x + SWATCH, y));
+    }
+
+    private void low(double x, double y) {
+        g.setColor(Ink.BAND);
+        g.fill(new Rectangle2D.Double(x, y - SIZE / 2, SWATCH, SIZE / 2));
+        g.setColor(Ink.LOW);
+        g.setStroke(Ink.MEDIUM);
+        g.draw(new Line2D.Double(x, y, x + SWATCH, y));
+    }
+
+    private void background(double x, double y) {
+        g.setColor(Ink.BACKGROUND);
+        g.setStroke(Ink.DOTS);
+        g.draw(new Line2D.Double(x, y, x + SWATCH, y));
+    }
+}

@@ -1,0 +1,8 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+/**
+ * Charts. Read {@link org.silverwake.cli.chart.ProfileChart} first. Everything that comes in is in the unit it is shown
+ * in; sizes on paper are points of 1/72 inch. No green anywhere, and no mark that could be read as a tick.
+ */
+package org.silverwake.cli.chart;
