@@ -10,7 +10,8 @@ import org.silverwake.geo.write.Grid;
 
 /**
  * Ground that fits the rivers: at each cell the lowest, over all points of all rivers, of the river's height plus a valley side
- * that rises with the square of the distance and then more gently. Rivers so lie at the bottom of their valleys, to a meter or two.
+ * that rises with distance. Rivers so lie at the bottom of their valleys, to a meter or
+ * two. Far from all rivers, out at sea, there is no value.
  */
 final class LanternDem {
     private static final double CELL_DEGREES = 0.004;
@@ -20,10 +21,13 @@ final class LanternDem {
     private static final int ROWS = 150;
     /** Distance between the river points that are looked at [km]. */
     private static final double SPACING = 0.15;
-    /** The valley side reaches this height far from any river [m] ... */
-    private static final double RISE = 160;
-    /** ... in the manner of rise = RISE x²/(x² + SPREAD²), x in km. */
-    private static final double SPREAD = 5;
+    /** Valley side: rise = STEEP x²/(x + FLAT), level by the river and STEEP far from it [m/km], [km]. */
+    private static final double STEEP = 35;
+
+    private static final double FLAT = 1.2;
+
+    /** Farther than this from every river lies no value [km]. */
+    private static final double LAND = 6;
 
     private LanternDem() {}
 
@@ -60,12 +64,15 @@ final class LanternDem {
 
     private static double height(List<Point> points, Spot at) {
         double lowest = Double.MAX_VALUE;
+        double nearest = Double.MAX_VALUE;
         for (Point point : points) {
             double dx = point.x() - at.x();
             double dy = point.y() - at.y();
             double square = dx * dx + dy * dy;
-            lowest = Math.min(lowest, point.height() + RISE * square / (square + SPREAD * SPREAD));
+            double rise = STEEP * square / (StrictMath.sqrt(square) + FLAT);
+            lowest = Math.min(lowest, point.height() + rise);
+            nearest = Math.min(nearest, square);
         }
-        return lowest;
+        return nearest < LAND * LAND ? lowest : Double.NaN;
     }
 }

@@ -143,7 +143,7 @@ class LanternGeneratorTest {
 
     private static void addCrossings(Reach one, Reach other, List<String> crossings) {
         for (int k = 1; k < one.line().size(); k++) {
-            for (int m = one == other ? k + 1 : 1; m < other.line().size(); m++) {
+            for (int m = one.equals(other) ? k + 1 : 1; m < other.line().size(); m++) {
                 Spot a = one.line().get(k - 1);
                 Spot b = one.line().get(k);
                 Spot c = other.line().get(m - 1);

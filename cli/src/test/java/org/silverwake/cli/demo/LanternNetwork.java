@@ -173,6 +173,7 @@ final class LanternNetwork {
             double out = ISLAND_BOW * StrictMath.sin(StrictMath.PI * k / pieces);
             bowed.add(foot.towards(head, (double) k / pieces).plus(dy * out, -dx * out));
         }
+        bowed.set(pieces, head);
         return Meander.bend(Meander.smooth(bowed), s -> 1.4, 0.16, random);
     }
 

@@ -36,7 +36,7 @@ final class LanternTables {
                         "",
                         ",,",
                         0.2,
-                        "five drums; split of the mercury not known")
+                        "five drums; split of mercury not known")
                 // Quinquet Hill: on a tributary of the northern branch
                 + shed("Quinquet mill", "Quinquet Hill", "L052", 0.50, 0.1, 1400, 12, "0.1", ",,", 0.6, "one ball mill")
                 + shed(
@@ -50,7 +50,7 @@ final class LanternTables {
                         "",
                         ",,",
                         0.25,
-                        "eight drums; split of the mercury not known")
+                        "eight drums; split of mercury not known")
                 // Mantle Flats: small and seasonal, worked mostly in the wet season
                 + shed(
                         "Mantle sheds",
@@ -63,7 +63,7 @@ final class LanternTables {
                         "0.2",
                         "0.2,0.75,0.05",
                         0.1,
-                        "three drums, worked mostly in the wet season")
+                        "three drums; worked mostly in the wet season")
                 + shed(
                         "Chimney sheds",
                         "Mantle Flats",
@@ -75,9 +75,9 @@ final class LanternTables {
                         "0.2",
                         "0.2,0.75,0.05",
                         0.1,
-                        "four drums, worked mostly in the wet season")
+                        "four drums; worked mostly in the wet season")
                 + row(
-                        "Old Tallow pond",
+                        "Quinquet pond",
                         "Quinquet Hill",
                         "L033",
                         0.2,
@@ -87,7 +87,7 @@ final class LanternTables {
                         "0.9",
                         ",,",
                         ",",
-                        "tailings pond, chronic leak through the dam's foot")
+                        "tailings pond; chronic leak through the dam's foot")
                 + row(
                         "Girandole tanks",
                         "Girandole yard",
@@ -95,7 +95,7 @@ final class LanternTables {
                         0.60,
                         0.15,
                         "leach-tank",
-                        ",,,,,,0.5,L/s,90,ug/L",
+                        ",,,,,,0.3,L/s,400,ug/L",
                         "1",
                         ",,",
                         ",",
@@ -175,7 +175,7 @@ final class LanternTables {
                         yearShares,
                         water,
                         "bank",
-                        "\"" + note + "\"")
+                        note)
                 + "\n";
     }
 
