@@ -182,6 +182,15 @@ public final class StateSolution {
         return sweep.end(cells.start(reach + 1) - 1, form, variant);
     }
 
+    /** Load of all forms at a reach's end, released alone [kg/s]. */
+    public double loadOut(int reach, int variant) {
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += loadOut(reach, form, variant);
+        }
+        return sum;
+    }
+
     /** Load of a form at a reach's head, after releases and abstraction, released alone [kg/s]. */
     public double loadIn(int reach, int form, int variant) {
         return sweep.head(cells.start(reach), form, variant);

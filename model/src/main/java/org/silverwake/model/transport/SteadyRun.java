@@ -55,7 +55,7 @@ public final class SteadyRun {
         return worst;
     }
 
-    private static SteadyResult solve(TransportInput input, Cells cells) {
+    static SteadyResult solve(TransportInput input, Cells cells) {
         List<StateSolution> laidDown = new ArrayList<>();
         List<StateSolution> carried = new ArrayList<>();
         for (int s = 0; s < input.stateCount(); s++) {
