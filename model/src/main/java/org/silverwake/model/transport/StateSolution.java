@@ -201,6 +201,17 @@ public final class StateSolution {
         return sweep.balance(rates, variant).plus(background.balance());
     }
 
+    /** The budget of released mercury alone. */
+    Balance releasedBalance(int variant) {
+        return sweep.balance(rates, variant);
+    }
+
+    /** Worst relative closure [-] of released mercury and of background, each by itself so that neither hides the other. */
+    double worstClosure(int variant) {
+        return Math.max(
+                releasedBalance(variant).closure(), background.balance().closure());
+    }
+
     /** The budget of released mercury with one settling rate scaled after the fact; closure must notice. */
     Balance perturbedBalance(int variant, int cell, int form, double factor) {
         return sweep.balance(rates.perturbed(cell, form, factor), variant);

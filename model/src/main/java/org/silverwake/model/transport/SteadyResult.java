@@ -204,13 +204,13 @@ public final class SteadyResult {
         return length > 0 ? sum / length : 0;
     }
 
-    /** Worst relative closure over states, bounds and variants [-]. */
+    /** Worst relative closure over states, bounds and variants [-], of released mercury and of background each by itself. */
     public double worstClosure() {
         double worst = 0;
         for (Bound bound : Bound.values()) {
             for (int s = 0; s < input.stateCount(); s++) {
                 for (int v = 0; v < variants(); v++) {
-                    worst = Math.max(worst, solution(bound, s).balance(v).closure());
+                    worst = Math.max(worst, solution(bound, s).worstClosure(v));
                 }
             }
         }
