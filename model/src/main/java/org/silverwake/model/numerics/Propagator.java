@@ -17,7 +17,9 @@ import java.util.Arrays;
  *
  * <p>Method: uniformization and doubling. With q the largest decay and h = tau/2^n so that q h is at most 1/4, exp(Ah) =
  * e^(-qh) sum ((A + qI)h)^j/j!, all terms nonnegative; integrals likewise; n doublings without a subtraction. So nothing
- * is negative, nothing cancels, and equal rates are no trap. Rounding grows as 2^n (about 1e-11 relative at q tau = 1e4).
+ * is negative, nothing cancels, and equal rates are no trap. Squaring a core of several members lets rounding grow as 2^n
+ * (about 1e-11 relative at q tau = 1e4); lone members (feeders, a core of one) decay by exp itself, so a slow one keeps all its
+ * digits beside a fast one.
  * Essentially nonnegative matrices: Xue &amp; Ye (2013); Shao, Gao &amp; Xue (2014).
  *
  * <p>Not thread-safe: it owns its work space. Cost O(core^2 (core + feeders) n).
@@ -35,6 +37,7 @@ public final class Propagator {
     private final double[] g;
     private final double[] g2;
     private final double[] s;
+    private final double[] decay;
     private final double[] sPhi;
     private final double[] sPhi2;
     private final double[] p;
@@ -60,6 +63,7 @@ public final class Propagator {
         this.g = new double[core * feeders];
         this.g2 = new double[core * feeders];
         this.s = new double[feeders];
+        this.decay = new double[feeders];
         this.sPhi = new double[feeders];
         this.sPhi2 = new double[feeders];
         this.p = new double[core * core];
@@ -94,7 +98,8 @@ public final class Propagator {
             q = Math.max(q, -rates[offset + i * core + i]);
         }
         for (int k = 0; k < feeders; k++) {
-            q = Math.max(q, rates[offset + core * core + k * (core + 1)]);
+            decay[k] = rates[offset + core * core + k * (core + 1)];
+            q = Math.max(q, decay[k]);
         }
         int doublings = 0;
         double h = tau;
@@ -107,6 +112,9 @@ public final class Propagator {
         for (int d = 0; d < doublings; d++) {
             twice(step);
             step *= 2;
+            if (core == 1) {
+                e[0] = StrictMath.exp(rates[offset] * step);
+            }
         }
     }
 
@@ -140,8 +148,7 @@ public final class Propagator {
     }
 
     private void feederStep(double[] rates, int at, int k, double q, double h) {
-        double decay = rates[at];
-        double x = decay * h;
+        double x = decay[k] * h;
         s[k] = StrictMath.exp(-x);
         sPhi[k] = h * meanOfDecay(x);
         double series = 0;
@@ -169,7 +176,7 @@ public final class Propagator {
                 next[i] = sum;
             }
             u = next;
-            r *= q - decay;
+            r *= q - decay[k];
         }
     }
 
@@ -225,7 +232,7 @@ public final class Propagator {
             }
             sPhi2[k] = sPhi2[k] + step * sPhi[k] + s[k] * sPhi2[k];
             sPhi[k] += s[k] * sPhi[k];
-            s[k] *= s[k];
+            s[k] = StrictMath.exp(-decay[k] * 2 * step);
         }
         multiply(phi, phi, core, work);
         for (int i = 0; i < core * core; i++) {

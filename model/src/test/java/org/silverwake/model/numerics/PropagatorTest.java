@@ -64,6 +64,22 @@ class PropagatorTest {
     }
 
     @Test
+    void aSlowCoreOfOneKeepsItsDigitsBesideAFastFeeder() {
+        // sand that falls at once beside exchangeable mercury that hardly does: q tau = 4e8
+        Propagator propagator = new Propagator(1, 1);
+        double slow = 1e-6;
+        double tau = 4e5;
+        propagator.prepare(new double[] {-slow, 1e3, 1}, 0, tau);
+        double[] out = new double[2];
+        double[] time = new double[2];
+        propagator.apply(new double[] {1, 1}, new double[2], out, time, 0, 1);
+        double fed = 1 / (1e3 - slow);
+        assertThat(out[0] / ((1 + fed) * StrictMath.exp(-slow * tau))).isCloseTo(1, within(EXACT));
+        assertThat(out[0] + slow * time[0]).isCloseTo(1 + time[1], within(EXACT));
+        assertThat(time[1]).isCloseTo(1e-3, within(1e-3 * EXACT));
+    }
+
+    @Test
     void strideAndOffsetReachOnlyTheirMember() {
         Propagator propagator = new Propagator(1, 1);
         propagator.prepare(new double[] {-1e-4, 2e-4, 2e-4}, 0, 1e4);

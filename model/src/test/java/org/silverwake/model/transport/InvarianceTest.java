@@ -156,7 +156,7 @@ class InvarianceTest {
         }
         river.sediment = 0.05;
         river.cohesive("fine", 2e-5, 0.1, 150, 1);
-        river.cohesive("tailings", 2.5e-4, 0.07, 40, 0);
+        river.cohesive("tailings", 2.5e-4, 0.5, 40, 0);
         river.grainRelease = 1e-6;
         river.site("r0", 3e-7, OptionalDouble.of(0.5), tailings, 0, false);
         return river;
@@ -182,17 +182,15 @@ class InvarianceTest {
         for (double lateral : new double[] {0, 2}) {
             TestRiver river = pieces(1, 0.6, lateral);
             TransportInput input = river.input();
-            Cells cells = Cells.uncut(input.hydraulics().reaches()).finer(4);
-            double[] out = new double[6];
+            Cells cells = Cells.uncut(input.hydraulics().reaches()).finer(8);
+            double[] out = new double[7];
             for (int k = 0; k < out.length; k++) {
                 out[k] = SteadyRun.solve(input, cells).solution(Bound.LAID_DOWN, 0).loadOut(0, 0);
                 cells = cells.finer(2);
             }
             for (int k = 0; k + 2 < out.length; k++) {
                 double order = StrictMath.log((out[k + 1] - out[k]) / (out[k + 2] - out[k + 1])) / StrictMath.log(2);
-                if (k > 0) {
-                    assertThat(order).as("order %s, lateral %s", order, lateral).isCloseTo(2, within(ORDER));
-                }
+                assertThat(order).as("order %s, lateral %s", order, lateral).isCloseTo(2, within(ORDER));
             }
         }
     }
@@ -209,10 +207,10 @@ class InvarianceTest {
                 .solution(Bound.LAID_DOWN, 0)
                 .loadOut(0, 0);
         double halving = SteadyRun.changeOnHalving(input, result);
-        System.setProperty("tt", "uncut " + (uncut / exact - 1) + " cut " + (cut / exact - 1) + " halving " + halving + " cells " + result.cells().count());
+// uncut -8.9 %, cut in 43 cells -0.009 %, change on halving 0.007 %
         assertThat(Math.abs(uncut / exact - 1)).isGreaterThan(0.05);
-        assertThat(Math.abs(cut / exact - 1)).isLessThan(0.002);
-        assertThat(halving).isLessThan(0.002).isPositive();
+        assertThat(Math.abs(cut / exact - 1)).isLessThan(2e-4);
+        assertThat(halving).isBetween(1e-6, 2e-4);
     }
 
     @Test
