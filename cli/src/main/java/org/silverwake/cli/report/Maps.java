@@ -3,6 +3,9 @@
 
 package org.silverwake.cli.report;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +49,11 @@ public final class Maps {
      * @param withoutSites leaves single sites off, so that the maps may be posted
      */
     public static void draw(Outcome outcome, Path folder, boolean all, boolean withoutSites) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
         Maps maps =
                 new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
         List<Guideline> drawn = all
@@ -101,7 +109,7 @@ public final class Maps {
                 project.date(),
                 withSites,
                 MapWords.english(),
-                Paper.A4_LANDSCAPE);
+                Paper.A4);
     }
 
     private String subtitle(Guideline guideline, int state) {

@@ -130,10 +130,8 @@ final class MercuryStep {
         return site.tailings().map(t -> t.mass().get(state)).orElse(0.0);
     }
 
-    /** Water that a site adds in a state: an effluent's own flow, or what carries the slurry [m3/s]. */
+    /** All water that a site adds in a state, an effluent's own flow included [m3/s]. */
     static double waterOf(ScenarioInput.Site site, int state) {
-        return site.effluent()
-                .map(e -> e.flow().get(state))
-                .orElseGet(() -> site.water().get(state));
+        return site.water().get(state);
     }
 }

@@ -208,8 +208,7 @@ public final class StateSolution {
 
     /** Worst relative closure [-] of released mercury and of background, each by itself so that neither hides the other. */
     double worstClosure(int variant) {
-        return Math.max(
-                releasedBalance(variant).closure(), background.balance().closure());
+        return Math.max(releasedBalance(variant).closure(), background.balance().closure());
     }
 
     /** The budget of released mercury with one settling rate scaled after the fact; closure must notice. */

@@ -166,7 +166,9 @@ class ConservationTest {
             if (solution.mercuryDeposition(cell, 0) > 0.02 * released) {
                 double largest = 0;
                 for (int form = 0; form < result.input().layout().count(); form++) {
-                    largest = Math.max(largest, solution.perturbedBalance(0, cell, form, 1 + 1e-6).closure());
+                    largest = Math.max(
+                            largest,
+                            solution.perturbedBalance(0, cell, form, 1 + 1e-6).closure());
                 }
                 assertThat(largest).isGreaterThan(SteadyRun.CLOSURE);
                 noticed++;
