@@ -3,6 +3,7 @@
 
 package org.silverwake.cli.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
  * @param subtitle flow state, averaging and the like
  * @param quantity what is drawn, without its unit, as "whole inorganic Hg in surface water"
  * @param unit unit of all values, as "ng/L"
- * @param start where the path begins, for the axis: "distance downstream from ... [km]"
+ * @param start name of where the path begins; the axis reads "distance downstream from {start} [km]"
  * @param stretches parts of the path with values, in order; between them are gaps
  * @param gaps parts without values, and why
  * @param marks sites, tributaries and places along the path
@@ -32,10 +33,13 @@ public record Profile(
         List<GuidelineValue> guidelines,
         String caution,
         String imprint) {
+    /** A millimeter [km]: distances are summed along the path. */
+    private static final double SAME_PLACE = 1e-6;
+
     /** Copies the lists. */
     public Profile {
         stretches = List.copyOf(stretches);
-        gaps = List.copyOf(gaps);
+        gaps = joined(gaps);
         marks = List.copyOf(marks);
         guidelines = List.copyOf(guidelines);
         if (stretches.stream().allMatch(s -> s.points().isEmpty()) && gaps.isEmpty()) {
@@ -99,6 +103,22 @@ public record Profile(
 
     /** A value to compare with, in the profile's unit; {@code valueWords} as "26 ng/L, whole, mean over the year". */
     public record GuidelineValue(String name, String valueWords, double value) {}
+
+    /** Gaps that follow one another for the same reason are one. */
+    private static List<Gap> joined(List<Gap> gaps) {
+        List<Gap> joined = new ArrayList<>();
+        for (Gap gap : gaps) {
+            Gap before = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (before != null
+                    && before.words().equals(gap.words())
+                    && gap.fromKilometers() - before.toKilometers() <= SAME_PLACE) {
+                joined.set(joined.size() - 1, new Gap(before.fromKilometers(), gap.toKilometers(), gap.words()));
+            } else {
+                joined.add(gap);
+            }
+        }
+        return List.copyOf(joined);
+    }
 
     /** Distance at which the path ends [km]. */
     double length() {

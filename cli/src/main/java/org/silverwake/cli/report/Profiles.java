@@ -103,7 +103,7 @@ public final class Profiles {
                         + " % of the year); between laid down and carried through",
                 (filtered ? "filtered" : "whole") + " total Hg in surface water",
                 "ng/L",
-                "distance downstream from " + wanted.from(),
+                wanted.from(),
                 stretches,
                 gaps,
                 marks,

@@ -168,6 +168,36 @@ class ProfileChartTest {
         assertThat(Decades.of(deep).drawn(0)).isEqualTo(1e-4);
     }
 
+    /** Fourteen sites within 30 km: those named keep clear (LabelRoomTest), the rest are counted on the picture. */
+    @Test
+    void namesThatFindNoRoomAreCounted() throws IOException {
+        List<Profile.Mark> marks = new ArrayList<>();
+        for (int i = 0; i < 14; i++) {
+            marks.add(new Profile.Mark(5 + 2 * i, "Processing sheds no. " + (i + 1), Profile.Mark.Kind.SITE));
+        }
+        Profile many = new Profile(
+                "Many sheds",
+                "flow state: wet (42 % of the year)",
+                "whole total Hg in surface water",
+                "ng/L",
+                "Lantern Head",
+                List.of(stretch(0, 240, 40000, 0.1)),
+                List.of(new Profile.Gap(240, 245, "no water"), new Profile.Gap(245, 260, "no water")),
+                marks,
+                List.of(
+                        new Profile.GuidelineValue("A", "40 ng/L, worst flow state", 40),
+                        new Profile.GuidelineValue("B (not checked in print)", "100 ng/L, worst flow state", 100),
+                        new Profile.GuidelineValue("C", "50 ng/L, worst flow state", 50),
+                        new Profile.GuidelineValue("D", "1 ug/L, worst flow state", 1000),
+                        new Profile.GuidelineValue("E (not checked in print)", "0.2 ug/L, worst flow state", 200),
+                        new Profile.GuidelineValue("F", "0.1 ug/L, worst flow state", 100)),
+                "Screening estimate, not a finding of safety.",
+                "2026-11-25");
+        assertThat(many.gaps()).containsExactly(new Profile.Gap(240, 260, "no water"));
+        Files.createDirectories(LEFT_FOR_EYES);
+        assertThat(chart().write(many, LEFT_FOR_EYES.resolve("many.png"))).isBetween(1, 12);
+    }
+
     @Test
     void impossibleProfilesAreRefused() {
         assertThatThrownBy(() -> new Profile.Point(1, 2, 1, 0)).hasMessageContaining("low to high");
