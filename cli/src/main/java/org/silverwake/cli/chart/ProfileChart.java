@@ -28,7 +28,7 @@ public final class ProfileChart {
 
     private static final double MARGIN = 12;
     private static final double GUTTER = 122;
-    private static final double AXIS_WIDTH = 58;
+    private static final double AXIS_TITLE_ROOM = 24;
     private static final double LEGEND_HEIGHT = 30;
     private static final double FOOT_HEIGHT = 27;
     private static final double AXIS_HEIGHT = 34;
@@ -82,9 +82,11 @@ public final class ProfileChart {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         PageText text = new PageText(g, regular, bold);
+        Decades decades = Decades.of(profile);
+        double axisWidth = AXIS_TITLE_ROOM + widestTick(decades, text);
         double headEnd = heading(profile, text);
         double right = WIDTH - MARGIN - (profile.guidelines().isEmpty() ? 0 : GUTTER);
-        List<Optional<MarkLabels.Placed>> names = placeNames(profile, text, right);
+        List<Optional<MarkLabels.Placed>> names = placeNames(profile, text, MARGIN + axisWidth, right);
         int rows = names.stream()
                 .flatMap(Optional::stream)
                 .mapToInt(p -> p.row() + 1)
@@ -92,11 +94,11 @@ public final class ProfileChart {
                 .orElse(0);
         double top = headEnd + rows * ROW + ProfileMarks.SYMBOL + 2 - ProfilePlot.TOP_ROOM;
         double bottom = HEIGHT - MARGIN - FOOT_HEIGHT - LEGEND_HEIGHT;
-        Decades decades = Decades.of(profile);
         Rectangle2D area = plot(
                 profile,
                 decades,
                 g,
+                axisWidth,
                 new Rectangle2D.Double(MARGIN, top, right + ProfilePlot.RIGHT_ROOM - MARGIN, bottom - top));
         ProfileMarks marks = new ProfileMarks(profile, decades, area, text);
         marks.gaps();
@@ -109,9 +111,16 @@ public final class ProfileChart {
         return omitted;
     }
 
+    private static double widestTick(Decades decades, PageText text) {
+        Font font = text.regular(ProfilePlot.TICK_LABEL);
+        return Math.max(
+                text.width(ProfilePlot.plain().format(decades.from()), font),
+                text.width(ProfilePlot.plain().format(decades.to()), font));
+    }
+
     /** Draws axes, band and lines into a box; the area between the axes. */
-    private Rectangle2D plot(Profile profile, Decades decades, Graphics2D g, Rectangle2D box) {
-        JFreeChart chart = ProfilePlot.of(profile, decades, regular, AXIS_WIDTH, AXIS_HEIGHT);
+    private Rectangle2D plot(Profile profile, Decades decades, Graphics2D g, double axisWidth, Rectangle2D box) {
+        JFreeChart chart = ProfilePlot.of(profile, decades, regular, axisWidth, AXIS_HEIGHT);
         ChartRenderingInfo info = new ChartRenderingInfo();
         chart.draw(g, box, info);
         return info.getPlotInfo().getDataArea();
@@ -126,8 +135,8 @@ public final class ProfileChart {
         return text.drawLines(text.wrap(below, font, width), font, Ink.TEXT, MARGIN, y) + 2;
     }
 
-    private static List<Optional<MarkLabels.Placed>> placeNames(Profile profile, PageText text, double right) {
-        double left = MARGIN + AXIS_WIDTH;
+    private static List<Optional<MarkLabels.Placed>> placeNames(
+            Profile profile, PageText text, double left, double right) {
         Font font = text.regular(ProfileMarks.NAME_SIZE);
         List<MarkLabels.Wanted> wanted = profile.marks().stream()
                 .map(m -> new MarkLabels.Wanted(

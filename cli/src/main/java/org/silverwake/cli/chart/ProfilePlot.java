@@ -34,7 +34,7 @@ final class ProfilePlot {
     static final double RIGHT_ROOM = 12;
 
     private static final double AXIS_LABEL = 12;
-    private static final double TICK_LABEL = 11;
+    static final double TICK_LABEL = 11;
     private static final double ROUNDING = 1e-9;
     private static final int MINOR_TICKS = 9;
 
