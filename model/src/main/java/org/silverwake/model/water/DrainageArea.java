@@ -56,45 +56,44 @@ public final class DrainageArea {
             }
         }
         double[] local = reaches.spreadOverGroups(new UpstreamSums(network).local(total, known));
-        double[] outside = new double[n];
-        if (locals.isPresent()) {
-            for (int r = 0; r < n; r++) {
-                if (network.isHeadwater(r) && locals.get().has(r) && totals.has(r)) {
-                    double beyond = totals.at(r) - locals.get().at(r);
-                    if (beyond > OUTSIDE_SHARE * totals.at(r)) {
-                        outside[r] = beyond;
-                    }
-                }
-            }
-            takeOutsideFromGroup(reaches, local, outside);
+        double[] outside = locals.isPresent() ? beyond(reaches, totals, locals.get(), local) : new double[n];
+        double[] beyond = reaches.sumOverGroups(outside);
+        for (int r = 0; r < n; r++) {
+            local[r] -= beyond[reaches.group(r)] * reaches.shareOfGroup(r);
         }
         return new DrainageArea("attribute", network, local, outside, missing);
     }
 
-    private static void takeOutsideFromGroup(ReachTable reaches, double[] local, double[] outside) {
-        double[] beyond = new double[reaches.size()];
-        for (int r = 0; r < reaches.size(); r++) {
-            if (outside[r] > 0) {
-                beyond[r] = outside[r];
+    /** What a headwater's feature drains beyond what flows in and its local-area: land outside the layer, at its head. */
+    private static double[] beyond(ReachTable reaches, Column totals, Column locals, double[] local) {
+        int n = reaches.size();
+        double[] given = new double[n];
+        for (int r = 0; r < n; r++) {
+            given[r] = locals.has(r) ? locals.at(r) : 0;
+        }
+        double[] own = reaches.sumOverGroups(given);
+        double[] drained = reaches.sumOverGroups(local);
+        double[] outside = new double[n];
+        for (int r = 0; r < n; r++) {
+            int last = reaches.lastOfGroup(r);
+            int group = reaches.group(r);
+            if (reaches.network().isHeadwater(r) && locals.has(r) && totals.has(last)) {
+                double beyond = drained[group] - own[group];
+                outside[r] = beyond > OUTSIDE_SHARE * totals.at(last) ? beyond : 0;
+                drained[group] -= outside[r];
             }
         }
-        double[] byGroup = new double[reaches.size()];
-        for (int r = 0; r < beyond.length; r++) {
-            byGroup[reaches.group(r)] += beyond[r];
-        }
-        for (int r = 0; r < local.length; r++) {
-            local[r] -= byGroup[reaches.group(r)] * reaches.shareOfGroup(r);
-        }
+        return outside;
     }
 
-    /** From the attribute local-area alone. */
+    /** From the attribute local-area alone, each reach's own. */
     public static DrainageArea fromLocalAttribute(ReachTable reaches) {
         Column locals = reaches.column("local-area").orElseThrow(() -> new IllegalArgumentException("no local-area"));
         double[] local = new double[reaches.size()];
         List<Integer> missing = new ArrayList<>();
         for (int r = 0; r < local.length; r++) {
             if (locals.has(r)) {
-                local[r] = locals.at(r) * reaches.shareOfGroup(r);
+                local[r] = locals.at(r);
             } else {
                 missing.add(r);
             }
@@ -104,7 +103,8 @@ public final class DrainageArea {
 
     /**
      * Length share: a reach's own area is its length times the basin area of its outlet over all mapped length that drains
-     * there. An outlet without an area of its own takes a share of {@code rest} by length.
+     * there. An outlet without an area of its own takes a share of {@code rest} by length. A reach above a bifurcation whose arms
+     * end in different outlets counts to the outlet that its first arm reaches.
      *
      * @param basinArea area of each outlet's basin [m2], by reach index, where given
      * @param rest area shared over the other outlets by length [m2], at least 0

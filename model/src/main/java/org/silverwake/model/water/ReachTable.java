@@ -11,7 +11,7 @@ import org.silverwake.model.network.RiverNetwork;
 
 /**
  * What is known of each reach before water is routed. Reaches that were cut from one feature form a group; a feature's
- * attribute holds at the lower end of the group's last reach. Keys of columns: drainage-area, local-area [m2], slope [-],
+ * attribute holds at the lower end of the group's last reach, except local-area, which is each reach's own. Keys of columns: drainage-area, local-area [m2], slope [-],
  * velocity [m/s], depth, width [m], manning-n [-], split [-], discharge, headwater-discharge [m3/s]; a state's own column
  * is the key, a dot and the state's name. Immutable once built.
  */
@@ -20,7 +20,7 @@ public final class ReachTable {
     private final double[] length;
     private final int[] group;
     private final double[] groupLength;
-    private final boolean[] last;
+    private final int[] lastOf;
     private final Map<String, Column> columns;
 
     /**
@@ -39,17 +39,13 @@ public final class ReachTable {
         this.columns = new HashMap<>(columns);
         int groups = Arrays.stream(group).max().orElse(-1) + 1;
         this.groupLength = new double[groups];
-        int[] lastOf = new int[groups];
+        this.lastOf = new int[groups];
         for (int r = 0; r < length.length; r++) {
             if (!(length[r] > 0)) {
                 throw new IllegalArgumentException("reach " + network.id(r) + ": length " + length[r] + " m");
             }
             groupLength[group[r]] += length[r];
             lastOf[group[r]] = r;
-        }
-        this.last = new boolean[length.length];
-        for (int r = 0; r < length.length; r++) {
-            last[r] = lastOf[group[r]] == r;
         }
     }
 
@@ -80,7 +76,21 @@ public final class ReachTable {
 
     /** Whether a reach is the last of its feature, where the feature's attributes hold. */
     public boolean isLastOfGroup(int reach) {
-        return last[reach];
+        return lastOf[group[reach]] == reach;
+    }
+
+    /** The last reach of the feature that a reach was cut from. */
+    public int lastOfGroup(int reach) {
+        return lastOf[group[reach]];
+    }
+
+    /** Sum over the reaches of each feature, by feature number; any unit. */
+    double[] sumOverGroups(double[] values) {
+        double[] sum = new double[groupLength.length];
+        for (int r = 0; r < values.length; r++) {
+            sum[group[r]] += values[r];
+        }
+        return sum;
     }
 
     /** A column, if the layer has it. */
@@ -95,13 +105,10 @@ public final class ReachTable {
 
     /** Shares a value found at the last reach of each feature over the feature's reaches by length; other reaches' values are added in. */
     double[] spreadOverGroups(double[] values) {
-        double[] sum = new double[groupLength.length];
-        for (int r = 0; r < values.length; r++) {
-            sum[group[r]] += values[r];
-        }
+        double[] sum = sumOverGroups(values);
         double[] spread = new double[values.length];
         for (int r = 0; r < values.length; r++) {
-            spread[r] = last[r] && shareOfGroup(r) == 1 ? values[r] : sum[group[r]] * shareOfGroup(r);
+            spread[r] = shareOfGroup(r) == 1 ? values[r] : sum[group[r]] * shareOfGroup(r);
         }
         return spread;
     }
