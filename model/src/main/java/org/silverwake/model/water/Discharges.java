@@ -12,9 +12,9 @@ public final class Discharges {
     private Discharges() {}
 
     /**
-     * From a discharge attribute [m3/s] at each feature's lower end. What an attribute has more than flows in from
-     * upstream enters along the feature, in proportion to length; what it has less is a correction. A headwater with
-     * land outside the layer gets that land's part of its discharge at the head.
+     * From a discharge attribute [m3/s] at each feature's lower end, which is met wherever it is given. What an attribute has
+     * more than flows in from upstream enters along the feature, in proportion to length; what it has less is a correction. A
+     * headwater with land outside the layer gets that land's part of its discharge at the head.
      */
     public static WaterSupply fromAttribute(ReachTable reaches, String state, Splits splits, DrainageArea areas) {
         Column discharge = reaches.column("discharge", state)
@@ -22,35 +22,42 @@ public final class Discharges {
         RiverNetwork network = reaches.network();
         int n = reaches.size();
         double[] head = new double[n];
-        double[] along = new double[n];
-        double[] end = new double[n];
         int missing = 0;
         for (int r = 0; r < n; r++) {
-            double in = 0;
+            int last = reaches.lastOfGroup(r);
+            if (network.isHeadwater(r) && areas != null && areas.outside(r) > 0 && discharge.has(last)) {
+                head[r] = discharge.at(last) * areas.outside(r) / areas.total(last);
+            }
+            missing += last == r && !discharge.has(r) ? 1 : 0;
+        }
+        // first all of a feature's own water at its last reach, to know how much it is; then spread over its reaches
+        double[] own = reaches.sumOverGroups(along(reaches, splits, discharge, head, null));
+        double[] along = along(reaches, splits, discharge, head, own);
+        List<String> notes = missing == 0
+                ? List.of()
+                : List.of(state + ": " + missing + " reaches have no discharge; they carry what flows in");
+        return new WaterSupply(head, along, notes);
+    }
+
+    /** Water along each reach; {@code own} by feature, null to put nothing on reaches that are not the last of theirs. */
+    private static double[] along(ReachTable reaches, Splits splits, Column discharge, double[] head, double[] own) {
+        RiverNetwork network = reaches.network();
+        double[] along = new double[head.length];
+        double[] end = new double[head.length];
+        for (int r = 0; r < head.length; r++) {
+            double in = head[r];
             int node = network.fromNode(r);
             for (int k = 0; k < network.inCount(node); k++) {
                 in += splits.share(r) * end[network.in(node, k)];
             }
-            if (network.isHeadwater(r) && areas != null && areas.outside(r) > 0 && discharge.has(r)) {
-                head[r] = discharge.at(r) * areas.outside(r) / (areas.outside(r) + groupLocal(reaches, areas, r));
-                in += head[r];
+            if (reaches.isLastOfGroup(r)) {
+                along[r] = discharge.has(r) ? discharge.at(r) - in : 0;
+            } else if (own != null) {
+                along[r] = Math.max(-in, own[reaches.group(r)] * reaches.shareOfGroup(r));
             }
-            if (reaches.isLastOfGroup(r) && discharge.has(r)) {
-                along[r] = discharge.at(r) - in;
-                end[r] = discharge.at(r);
-            } else {
-                missing += reaches.isLastOfGroup(r) ? 1 : 0;
-                end[r] = in;
-            }
+            end[r] = in + along[r];
         }
-        List<String> notes = missing == 0
-                ? List.of()
-                : List.of(state + ": " + missing + " reaches have no discharge; they carry what flows in");
-        return new WaterSupply(head, reaches.spreadOverGroups(along), notes);
-    }
-
-    private static double groupLocal(ReachTable reaches, DrainageArea areas, int reach) {
-        return areas.local(reach) / reaches.shareOfGroup(reach);
+        return along;
     }
 
     /**
