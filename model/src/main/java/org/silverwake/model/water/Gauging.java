@@ -4,17 +4,21 @@
 package org.silverwake.model.water;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.silverwake.model.network.RiverNetwork;
 
 /**
  * Discharge from gauges. The increment between a gauge and the gauges next above is shared over the local areas between
- * them in proportion to area, so that every gauge is met and increments add up; a negative one is a losing stretch, listed.
- * Below the lowest gauge the specific discharge of the nearest gauge upstream holds, on branches that join there that of
- * the reach they join, and in parts of the network without a gauge the area-weighted mean of all.
+ * them in proportion to area, so that every gauge is met and increments add up. A negative one is a losing stretch, listed:
+ * the loss is taken from the reaches that carry the gauged water, and branches that join there take the specific discharge of
+ * the gauge below. Below the lowest gauge the specific discharge of the nearest gauge upstream holds, on branches that join
+ * there that of the reach they join, and in parts of the network without a gauge the area-weighted mean of all.
  */
 public final class Gauging {
+    private static final int ROUNDS = 200;
+    private static final int SETTLED = 5;
+    private static final double CLOSE = 1e-13;
+
     /**
      * A gauge at the head of a reach.
      *
@@ -24,21 +28,30 @@ public final class Gauging {
      */
     public record Gauge(String name, int reach, double discharge) {}
 
-    private final ReachTable reaches;
     private final RiverNetwork network;
     private final DrainageArea areas;
     private final Splits splits;
-    private final int[] zone;
-    private final double[] specific;
+    private final List<Gauge> gauges;
+    private final GaugeZones zones;
+    private final double[] ofGauge;
+    private final double[] elsewhere;
+    private final double[] rate;
+    private final double[] put;
+    private final boolean[] losing;
     private final List<String> notes = new ArrayList<>();
 
-    private Gauging(ReachTable reaches, DrainageArea areas, Splits splits) {
-        this.reaches = reaches;
+    private Gauging(ReachTable reaches, DrainageArea areas, Splits splits, List<Gauge> gauges) {
         this.network = reaches.network();
         this.areas = areas;
         this.splits = splits;
-        this.zone = new int[reaches.size()];
-        this.specific = new double[reaches.size()];
+        this.gauges = new ArrayList<>(gauges);
+        this.gauges.sort((a, b) -> Integer.compare(a.reach(), b.reach()));
+        this.zones = new GaugeZones(network, splits, this.gauges);
+        this.ofGauge = new double[gauges.size()];
+        this.rate = new double[gauges.size()];
+        this.put = new double[gauges.size()];
+        this.losing = new boolean[gauges.size()];
+        this.elsewhere = elsewhere(reaches);
     }
 
     /**
@@ -50,7 +63,7 @@ public final class Gauging {
         if (gauges.isEmpty()) {
             throw new IllegalArgumentException("no gauge");
         }
-        return new Gauging(reaches, areas, splits).solve(gauges);
+        return new Gauging(reaches, areas, splits, gauges).solve();
     }
 
     /**
@@ -82,124 +95,133 @@ public final class Gauging {
         return new WaterSupply(head, along, List.of());
     }
 
-    private WaterSupply solve(List<Gauge> gauges) {
-        List<Gauge> ordered = new ArrayList<>(gauges);
-        ordered.sort((a, b) -> Integer.compare(a.reach(), b.reach()));
-        assignZones(ordered);
-        int n = reaches.size();
-        double[] head = new double[n];
-        double[] along = new double[n];
-        for (int g = 0; g < ordered.size(); g++) {
-            meet(ordered.get(g), g, head, along);
+    /** Specific discharge by reach where no gauge is downstream [m/s]; fills that of the gauges. */
+    private double[] elsewhere(ReachTable reaches) {
+        double[] outside = new double[reaches.size()];
+        double[] local = new double[reaches.size()];
+        for (int r = 0; r < local.length; r++) {
+            outside[r] = areas.outside(r);
+            local[r] = areas.local(r);
         }
-        spreadBeyondGauges(ordered, head, along);
-        return new WaterSupply(head, along, notes);
-    }
-
-    /** Zone of each reach: the gauge its main arm reaches first, -1 below all gauges. */
-    private void assignZones(List<Gauge> ordered) {
-        int[] gaugeAt = new int[reaches.size()];
-        Arrays.fill(gaugeAt, -1);
-        for (int g = 0; g < ordered.size(); g++) {
-            int reach = ordered.get(g).reach();
-            if (gaugeAt[reach] >= 0) {
-                throw new IllegalArgumentException(
-                        "gauges " + ordered.get(gaugeAt[reach]).name() + " and "
-                                + ordered.get(g).name() + " stand at one place");
-            }
-            gaugeAt[reach] = g;
-        }
-        for (int r = reaches.size() - 1; r >= 0; r--) {
-            int main = mainArm(r);
-            zone[r] = main < 0 ? -1 : gaugeAt[main] >= 0 ? gaugeAt[main] : zone[main];
-        }
-    }
-
-    private int mainArm(int reach) {
-        int node = network.toNode(reach);
-        int best = -1;
-        for (int k = 0; k < network.outCount(node); k++) {
-            int arm = network.out(node, k);
-            if (best < 0 || splits.share(arm) > splits.share(best)) {
-                best = arm;
-            }
-        }
-        return best;
-    }
-
-    private void meet(Gauge gauge, int g, double[] head, double[] along) {
-        double base = dischargeAt(network, splits, head, along, gauge.reach());
-        double[] unitHead = new double[head.length];
-        double[] unitAlong = new double[head.length];
-        for (int r = 0; r < head.length; r++) {
-            if (zone[r] == g) {
-                unitHead[r] = areas.outside(r);
-                unitAlong[r] = areas.local(r);
-            }
-        }
-        double slope = dischargeAt(network, splits, unitHead, unitAlong, gauge.reach());
-        double increment = gauge.discharge() - base;
-        if (!(slope > 0)) {
-            notes.add("gauge " + gauge.name() + ": no land lies between it and the gauges above; " + increment
-                    + " m3/s are put in at the gauge");
-            head[gauge.reach()] += Math.max(increment, 0);
-            return;
-        }
-        double q = increment / slope;
-        if (q < 0) {
-            notes.add("gauge " + gauge.name() + ": carries " + -increment
-                    + " m3/s less than flows in from the gauges above: a losing stretch; mercury stays");
-        }
-        for (int r = 0; r < head.length; r++) {
-            if (zone[r] == g) {
-                head[r] = Math.max(0, q * unitHead[r]);
-                along[r] = q * unitAlong[r];
-            }
-        }
-    }
-
-    private void spreadBeyondGauges(List<Gauge> ordered, double[] head, double[] along) {
-        boolean[] known = new boolean[head.length];
         double sumQ = 0;
         double sumA = 0;
-        for (Gauge gauge : ordered) {
-            double area = areaAtHead(gauge.reach());
-            specific[gauge.reach()] = area > 0 ? gauge.discharge() / area : 0;
-            known[gauge.reach()] = area > 0;
-            sumQ += gauge.discharge();
+        for (int g = 0; g < ofGauge.length; g++) {
+            double area =
+                    dischargeAt(network, splits, outside, local, gauges.get(g).reach());
+            ofGauge[g] = area > 0 ? gauges.get(g).discharge() / area : Double.NaN;
+            sumQ += area > 0 ? gauges.get(g).discharge() : 0;
             sumA += area;
         }
-        for (int r = 0; r < head.length; r++) {
-            for (int k = 0; k < network.inCount(network.fromNode(r)) && !known[r]; k++) {
-                int up = network.in(network.fromNode(r), k);
-                known[r] = known[up];
-                specific[r] = specific[up];
-            }
-        }
-        for (int r = head.length - 1; r >= 0; r--) {
-            int main = mainArm(r);
-            if (!known[r] && main >= 0 && known[main]) {
-                known[r] = true;
-                specific[r] = specific[main];
-            }
-        }
+        double[] nearest = zones.nearest(reaches, ofGauge);
         int without = 0;
-        for (int r = 0; r < head.length; r++) {
-            if (zone[r] < 0) {
-                without += known[r] ? 0 : 1;
-                double q = known[r] ? specific[r] : sumQ / sumA;
-                head[r] += q * areas.outside(r);
-                along[r] = q * areas.local(r);
+        for (int r = 0; r < nearest.length; r++) {
+            if (Double.isNaN(nearest[r])) {
+                without += zones.zone(r) == GaugeZones.NONE ? 1 : 0;
+                nearest[r] = sumA > 0 ? sumQ / sumA : 0;
             }
         }
         if (without > 0) {
             notes.add(without
-                    + " reaches lie in parts without a gauge; they take the mean specific discharge of all gauges");
+                    + " reaches lie in parts without a gauge; they take "
+                    + (sumA > 0
+                            ? "the mean specific discharge of all gauges"
+                            : "none, for no area drains to any gauge"));
+        }
+        return nearest;
+    }
+
+    private WaterSupply solve() {
+        double[] head = new double[network.size()];
+        double[] along = new double[network.size()];
+        double largest = gauges.stream().mapToDouble(Gauge::discharge).max().orElse(0);
+        double off = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < ROUNDS && off > CLOSE * largest; round++) {
+            off = 0;
+            for (int g = 0; g < rate.length; g++) {
+                off = Math.max(off, Math.abs(meet(g, head, along)));
+            }
+            if ((off <= CLOSE * largest || round >= SETTLED) && markLosing()) {
+                off = Double.POSITIVE_INFINITY;
+            }
+        }
+        for (int g = 0; g < rate.length; g++) {
+            note(g, dischargeAt(network, splits, head, along, gauges.get(g).reach()), CLOSE * largest);
+        }
+        return new WaterSupply(head, along, notes);
+    }
+
+    /** One step towards a gauge's discharge; what it was off before [m3/s]. Exact at once on trees, upstream gauges first. */
+    private double meet(int g, double[] head, double[] along) {
+        fill(head, along);
+        double off = gauges.get(g).discharge()
+                - dischargeAt(network, splits, head, along, gauges.get(g).reach());
+        double[] unitHead = new double[head.length];
+        double[] unitAlong = new double[head.length];
+        for (int r = 0; r < head.length; r++) {
+            unitHead[r] = zones.zoneOfHead(r) == g && !losing[g] ? areas.outside(r) : 0;
+            unitAlong[r] = zones.zone(r) == g && takesRate(r, g) ? areas.local(r) : 0;
+        }
+        double slope =
+                dischargeAt(network, splits, unitHead, unitAlong, gauges.get(g).reach());
+        if (slope > 0) {
+            rate[g] += off / slope;
+        } else {
+            put[g] = Math.max(0, put[g] + off);
+        }
+        fill(head, along);
+        return off;
+    }
+
+    private boolean takesRate(int reach, int g) {
+        return !losing[g] || zones.isGauged(reach);
+    }
+
+    private boolean markLosing() {
+        boolean changed = false;
+        for (int g = 0; g < rate.length; g++) {
+            if (rate[g] < 0 && !losing[g]) {
+                losing[g] = true;
+                changed = true;
+            }
+        }
+        return changed;
+    }
+
+    private void fill(double[] head, double[] along) {
+        for (int r = 0; r < head.length; r++) {
+            int above = zones.zoneOfHead(r);
+            head[r] = Math.max(0, specific(r, above, false) * areas.outside(r));
+            along[r] = specific(r, zones.zone(r), zones.isGauged(r)) * areas.local(r);
+        }
+        for (int g = 0; g < put.length; g++) {
+            head[gauges.get(g).reach()] += put[g];
         }
     }
 
-    private double areaAtHead(int reach) {
-        return areas.total(reach) - areas.local(reach) - areas.outside(reach);
+    private double specific(int reach, int g, boolean carries) {
+        if (g == GaugeZones.NONE) {
+            return elsewhere[reach];
+        }
+        if (losing[g] && !carries) {
+            return Double.isNaN(ofGauge[g]) ? 0 : ofGauge[g];
+        }
+        return rate[g];
+    }
+
+    private void note(int g, double met, double close) {
+        Gauge gauge = gauges.get(g);
+        if (losing[g] && rate[g] < 0) {
+            notes.add("gauge " + gauge.name()
+                    + ": carries less than flows in from the gauges above: a losing stretch; mercury stays");
+        }
+        if (put[g] > 0) {
+            notes.add("gauge " + gauge.name() + ": no land lies between it and the gauges above; " + put[g]
+                    + " m3/s are put in at the gauge");
+        }
+        if (Math.abs(met - gauge.discharge()) > close) {
+            notes.add("gauge " + gauge.name() + ": " + gauge.discharge() + " m3/s cannot be met, the reach carries "
+                    + met + " m3/s; check the gauge, the split of the arms above it, or leave it out");
+        }
     }
 
     private static double dischargeAt(RiverNetwork network, Splits splits, double[] head, double[] along, int reach) {
