@@ -56,12 +56,13 @@ public final class ManningChannel implements ChannelShape {
     public static Section normal(double discharge, double bottom, double side, double n, double slope) {
         double conveyance = discharge * n / StrictMath.sqrt(slope);
         double wide = StrictMath.pow(conveyance / bottom, THREE_FIFTHS);
-        double high = wide;
-        while (conveyance(high, bottom, side) < conveyance) {
+        double high = 1;
+        while (conveyance(high * wide, bottom, side) < conveyance) {
             high *= 2;
         }
-        double depth = new BrentSolver(DEPTH_ACCURACY, DEPTH_ACCURACY * wide)
-                .solve(EVALUATIONS, h -> conveyance(h, bottom, side) - conveyance, 0, high);
+        double depth = wide
+                * new BrentSolver(DEPTH_ACCURACY, DEPTH_ACCURACY)
+                        .solve(EVALUATIONS, h -> conveyance(h * wide, bottom, side) / conveyance - 1, 0, high);
         double area = depth * (bottom + side * depth);
         double top = bottom + 2 * side * depth;
         return new Section(top, area / top, discharge / area, area / perimeter(depth, bottom, side), true);
