@@ -48,6 +48,11 @@ public final class Deposition {
         return Math.min(1, Math.max(0, share));
     }
 
+    /** Whether suspensions of this many solids [kg/m3] settle hindered: above 5 g/L. */
+    public static boolean isHindered(double solids) {
+        return solids > HINDERED_FROM;
+    }
+
     /**
      * Factor on settling in dense suspensions, (1 - c)^n. Richardson &amp; Zaki (1954), n by grain Reynolds number
      * (from memory); 1 up to 5 g/L.
@@ -58,7 +63,7 @@ public final class Deposition {
      * @return factor [-], 0 to 1
      */
     public static double hindrance(double solids, double grainDensity, double reynolds) {
-        if (solids <= HINDERED_FROM) {
+        if (!isHindered(solids)) {
             return 1;
         }
         double n;

@@ -132,7 +132,7 @@ final class CellCutter {
         for (int j = 0; j < classes; j++) {
             int i = state * classes + j;
             if (own[j] > SMALLEST_CAPACITY * capacity && load[i] > SMALLEST_LEFT * fresh[i]) {
-                double rate = settling[state].rate(j, flow, all);
+                double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());
                 limit = rate > 0 ? Math.min(limit, LARGEST_SETTLED * section.velocity() / rate) : limit;
             }
         }
@@ -172,7 +172,7 @@ final class CellCutter {
         Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section));
         double all = Arrays.stream(solids(state, discharge)).sum();
         for (int j = 0; j < classes; j++) {
-            double rate = settling[state].rate(j, flow, all);
+            double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());
             load[state * classes + j] *= StrictMath.exp(-rate * (to - from) / section.velocity());
         }
     }

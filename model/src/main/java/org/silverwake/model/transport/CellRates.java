@@ -35,10 +35,10 @@ final class CellRates {
     static CellRates of(TransportInput input, Cells cells, StateHydraulics water, SolidsState solids) {
         CellRates rates =
                 new CellRates(input.layout(), cells.count(), input.options().grainRelease());
-        double perMeter = input.flood().get(water.state()) ? input.options().overbankPerMeter() : 0;
+        Settling settling = new Settling(input, water.state());
         for (int c = 0; c < cells.count(); c++) {
             if (water.isWet(c)) {
-                rates.cell(input, water, solids, c, perMeter * water.velocity(c));
+                rates.cell(input, water, solids, c, settling.overbank(water.velocity(c)));
             }
         }
         return rates;
@@ -100,6 +100,12 @@ final class CellRates {
     /** Overbank loss rate of a form [1/s]. */
     double overbank(int cell, int form) {
         return overbank[cell * forms + form];
+    }
+
+    /** Rate at which a form leaves as itself [1/s], the diagonal of the rates with its sign turned. */
+    double lossRate(int cell, int form) {
+        double turned = form == layout.exchangeable() ? 0 : conversion;
+        return settled(cell, form) + overbank(cell, form) + turned;
     }
 
     /** Filtered share of exchangeable mercury [-]. */

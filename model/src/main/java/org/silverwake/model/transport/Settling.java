@@ -15,12 +15,15 @@ final class Settling {
     private final double[] velocity;
     private final WaterProperties properties;
     private final double setDown;
+    private final double overbankPerMeter;
 
     Settling(TransportInput input, int state) {
         this.input = input;
         this.properties = input.hydraulics().properties(state);
         this.velocity = new double[input.classes().size()];
         this.setDown = input.flood().get(state) ? input.options().setDownLength() : 0;
+        this.overbankPerMeter =
+                input.flood().get(state) ? input.options().overbankPerMeter() : 0;
         for (int j = 0; j < velocity.length; j++) {
             ParticleClass particles = input.classes().get(j);
             velocity[j] = particles
@@ -40,6 +43,11 @@ final class Settling {
 
     Deposition.Flow flow(double velocity, double depth, double shearVelocity, double skinShear) {
         return new Deposition.Flow(velocity, depth, shearVelocity, skinShear, setDown);
+    }
+
+    /** Rate at which a flood takes suspended load overbank [1/s] at a velocity [m/s]; 0 in other states. */
+    double overbank(double velocity) {
+        return overbankPerMeter * velocity;
     }
 
     /** Gross rate of class j [1/s] where all solids together are {@code solids} [kg/m3]. */

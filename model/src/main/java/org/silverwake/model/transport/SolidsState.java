@@ -17,13 +17,13 @@ import org.silverwake.model.water.StateHydraulics;
  * themselves: whether their settling removes mercury is what the bounds differ in.
  */
 final class SolidsState {
-    /** Solids above which a reach is marked as slurry [kg/m3]. */
+    /** Solids after mixing above which a reach is marked as slurry [kg/m3]. */
     static final double SLURRY = 5;
-    /** Solids above which the run is refused [kg/m3]. */
+    /** Solids after mixing above which the run is refused [kg/m3]. */
     static final double REFUSED = 200;
 
     private static final int ROUNDS = 60;
-    private static final double SETTLED_DOWN = 1e-14;
+    private static final double CONVERGED = 1e-14;
 
     private final int classes;
     private final double[] rate;
@@ -57,8 +57,9 @@ final class SolidsState {
             }
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 if (water.isWet(c)) {
+                    double background = input.sediment().get(state).at(water.mean(c));
+                    result.note(network, r, entering(background, load, water.mean(c)));
                     result.cell(input, settling, water, c, load, bound);
-                    result.note(network, r, c, load, water);
                 }
             }
             loads.leave(r, load, 0);
@@ -76,47 +77,94 @@ final class SolidsState {
         double background = input.sediment().get(water.state()).at(mean);
         Deposition.Flow flow =
                 settling.flow(water.velocity(c), water.depth(c), water.shearVelocity(c), water.skinShear(c));
-        double entering = background;
-        for (int j = 0; j < classes; j++) {
-            entering += load[j] / mean;
-        }
-        double factor = bound == Bound.LAID_DOWN ? 1 : 0;
-        for (int j = 0; j < classes; j++) {
-            rate[c * classes + j] = settling.rate(j, flow, entering);
-        }
-        boolean iterate = bound == Bound.CARRIED_THROUGH && input.options().netSedimentation() > 0;
+        double lost = settling.overbank(water.velocity(c));
+        double present = entering(background, load, mean);
+        double factor = 1;
         for (int round = 0; round < ROUNDS; round++) {
-            double flux = 0;
             for (int j = 0; j < classes; j++) {
-                double scaled = rate[c * classes + j] * scale(input, j, factor);
-                double inTransit = load[j] / mean * Propagator.meanOfDecay(scaled * tau);
-                double held = background * input.classes().get(j).backgroundShare();
-                tailings[c * classes + j] = inTransit;
-                solids[c * classes + j] = held + inTransit;
-                flux += isScaled(input, j) ? rate[c * classes + j] * water.depth(c) * solids[c * classes + j] : 0;
+                rate[c * classes + j] = settling.rate(j, flow, present);
             }
-            double next = iterate && flux > 0 ? Math.min(1, input.options().netSedimentation() / flux) : factor;
-            boolean done = Math.abs(next - factor) <= SETTLED_DOWN * factor;
-            factor = next;
-            if (done) {
+            factor = bound == Bound.LAID_DOWN ? 1 : netFactor(input, water, c, load, lost);
+            for (int j = 0; j < classes; j++) {
+                double gone = (rate[c * classes + j] * scale(input, j, factor) + lost) * tau;
+                tailings[c * classes + j] = load[j] / mean * Propagator.meanOfDecay(gone);
+                solids[c * classes + j] =
+                        background * input.classes().get(j).backgroundShare() + tailings[c * classes + j];
+            }
+            double next = sediment(c);
+            if (!Deposition.isHindered(present) || Math.abs(next - present) <= CONVERGED * present) {
                 break;
             }
+            present = next;
         }
         beta[c] = factor;
         for (int j = 0; j < classes; j++) {
-            load[j] *= StrictMath.exp(-rate[c * classes + j] * scale(input, j, factor) * tau);
+            load[j] *= StrictMath.exp(-(rate[c * classes + j] * scale(input, j, factor) + lost) * tau);
         }
     }
 
-    private void note(RiverNetwork network, int reach, int c, double[] load, StateHydraulics water) {
-        double all = 0;
-        for (int j = 0; j < classes; j++) {
-            all += solids[c * classes + j];
+    private static double entering(double background, double[] load, double discharge) {
+        double all = background;
+        for (double each : load) {
+            all += each / discharge;
         }
+        return all;
+    }
+
+    /**
+     * The factor beta at which net deposition equals what is stated: beta x gross deposition = S. Gross deposition falls as
+     * beta grows, since tailings then run out along the cell, but beta x gross deposition is increasing and concave in beta:
+     * Newton's iteration from 0 climbs to the root and never passes it.
+     */
+    private double netFactor(TransportInput input, StateHydraulics water, int c, double[] load, double lost) {
+        double stated = input.options().netSedimentation();
+        double[] net = new double[2];
+        net(input, water, c, load, lost, 1, net);
+        if (!(stated > 0) || !(net[0] > 0)) {
+            return 0;
+        }
+        if (net[0] <= stated) {
+            return 1;
+        }
+        double factor = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            net(input, water, c, load, lost, factor, net);
+            double step = (stated - net[0]) / net[1];
+            factor += step;
+            if (!(step > CONVERGED * factor)) {
+                break;
+            }
+        }
+        return Math.min(1, factor);
+    }
+
+    /** Net deposition [kg/m2/s] at a factor and its derivative, into {@code net}. */
+    private void net(
+            TransportInput input, StateHydraulics water, int c, double[] load, double lost, double factor, double[] net) {
+        double mean = water.mean(c);
+        double tau = water.travelTime(c);
+        double background = input.sediment().get(water.state()).at(mean);
+        net[0] = 0;
+        net[1] = 0;
+        for (int j = 0; j < classes; j++) {
+            if (isScaled(input, j)) {
+                double fall = rate[c * classes + j] * water.depth(c);
+                double held = background * input.classes().get(j).backgroundShare();
+                double part = factor * rate[c * classes + j] * tau;
+                double gone = part + lost * tau;
+                double left = Propagator.meanOfDecay(gone);
+                double slope = gone > 0 ? left + part / gone * (StrictMath.exp(-gone) - left) : 1;
+                net[0] += fall * factor * (held + load[j] / mean * left);
+                net[1] += fall * (held + load[j] / mean * slope);
+            }
+        }
+    }
+
+    private void note(RiverNetwork network, int reach, double all) {
         if (all > REFUSED) {
-            throw new OutsideModelException(
-                    "reach " + network.id(reach) + ": " + Math.round(all)
-                            + " g/L of solids after mixing; above 200 g/L this is no river any more; lower the tailings or check their unit");
+            throw new OutsideModelException("reach " + network.id(reach) + ": " + Math.round(all)
+                    + " g/L of solids after mixing; above " + Math.round(REFUSED)
+                    + " g/L this is no river any more; lower the tailings or check their unit");
         }
         if (all > SLURRY && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
             slurry.add(reach);
@@ -163,6 +211,6 @@ final class SolidsState {
 
     /** Reaches marked as slurry. */
     List<Integer> slurry() {
-        return slurry;
+        return List.copyOf(slurry);
     }
 }

@@ -67,6 +67,7 @@ final class TestRiver {
     boolean cut;
     Optional<ChannelShape> shape = Optional.empty();
     OptionalDouble slope = OptionalDouble.empty();
+    double medianDiameter = COARSE_BED;
 
     /** A site before its reach has a number. */
     record Site(
@@ -223,7 +224,7 @@ final class TestRiver {
                 channel,
                 slopes,
                 roughness,
-                slope.isPresent() ? 1e-3 : COARSE_BED);
+                medianDiameter);
         return new TransportInput(
                 hydraulics,
                 classes,
