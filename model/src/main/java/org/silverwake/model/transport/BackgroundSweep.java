@@ -16,9 +16,16 @@ import org.silverwake.model.water.StateHydraulics;
 
 /**
  * Background mercury of one flow state, the same in both bounds: it enters with headwater and lateral water at sediment x
- * content + filtered, and is carried without loss. Exchangeable; it shares the water's partition.
+ * content + filtered, and is carried without loss. Where sediment is rated by discharge and a river so holds more than its
+ * waters brought, it takes the rest from its bed and banks at the same content. Exchangeable; it shares the water's
+ * partition.
  */
 final class BackgroundSweep {
+    /** Place of mercury on solids [kg/s] among what is carried. */
+    private static final int SOLIDS = 0;
+    /** Place of the water that the land brought [m3/s], which holds the filtered mercury. */
+    private static final int WATER = 1;
+
     private final double[] head;
     private final double[] end;
     private final Balance balance;
@@ -34,36 +41,48 @@ final class BackgroundSweep {
         RiverNetwork network = hydraulics.reaches().network();
         int state = water.state();
         RoutedWater routed = hydraulics.water(state);
-        HeadLoads loads = new HeadLoads(network, routed, 1);
+        HeadLoads loads = new HeadLoads(network, routed, 2);
         double[] head = new double[cells.count()];
         double[] end = new double[cells.count()];
-        double[] entering = new double[network.size()];
+        double[] entering = new double[2 * network.size()];
+        double filtered = input.lateralFiltered().get(state);
+        boolean rated = input.sediment().get(state).b() != 0;
         CompensatedSum in = new CompensatedSum();
         CompensatedSum taken = new CompensatedSum();
         CompensatedSum dry = new CompensatedSum();
         CompensatedSum exported = new CompensatedSum();
-        double[] load = new double[1];
+        double[] load = new double[2];
         for (int r = 0; r < network.size(); r++) {
-            entering[r] = routed.supply().head(r) * content(input, state, Math.max(routed.mean(r), routed.head(r)));
-            in.add(entering[r]);
+            double onSolids = onSolids(input, state, water.mean(cells.start(r)));
+            entering[2 * r + SOLIDS] = routed.supply().head(r) * onSolids;
+            entering[2 * r + WATER] = routed.supply().head(r);
+            in.add(routed.supply().head(r) * (onSolids + filtered));
             loads.arriving(r, entering, load);
+            double share = routed.abstractedShare(r);
+            taken.add(share * (load[SOLIDS] + filtered * load[WATER]));
+            load[SOLIDS] *= 1 - share;
+            load[WATER] *= 1 - share;
             if (!routed.isWet(r)) {
-                dry.add(load[0]);
+                dry.add(load[SOLIDS] + filtered * load[WATER]);
                 loads.leaveNothing(r);
                 continue;
             }
-            taken.add(load[0] * routed.abstractedShare(r));
-            load[0] *= 1 - routed.abstractedShare(r);
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
-                head[c] = load[0];
-                double added = Math.max(0, water.end(c) - water.head(c)) * content(input, state, water.mean(c));
-                in.add(added);
-                load[0] += added;
-                end[c] = load[0];
+                onSolids = onSolids(input, state, water.mean(c));
+                double held = rated ? Math.min(load[WATER], water.head(c)) * onSolids : 0;
+                double takenUp = Math.max(0, held - load[SOLIDS]);
+                double lateral = Math.max(0, water.end(c) - water.head(c));
+                load[SOLIDS] += takenUp;
+                head[c] = load[SOLIDS] + filtered * load[WATER];
+                load[SOLIDS] += lateral * onSolids;
+                load[WATER] += lateral;
+                end[c] = load[SOLIDS] + filtered * load[WATER];
+                in.add(takenUp);
+                in.add(lateral * (onSolids + filtered));
             }
             loads.leave(r, load, 0);
             if (network.isOutlet(r)) {
-                exported.add(load[0]);
+                exported.add(load[SOLIDS] + filtered * load[WATER]);
             }
         }
         String form = input.layout().name(input.layout().exchangeable());
@@ -75,9 +94,9 @@ final class BackgroundSweep {
         return new BackgroundSweep(head, end, new Balance(rows));
     }
 
-    private static double content(TransportInput input, int state, double discharge) {
-        double sediment = discharge > 0 ? input.sediment().get(state).at(discharge) : 0;
-        return sediment * input.backgroundContent() + input.lateralFiltered().get(state);
+    /** Mercury on background solids per water [kg/m3] at a discharge. */
+    private static double onSolids(TransportInput input, int state, double discharge) {
+        return discharge > 0 ? input.sediment().get(state).at(discharge) * input.backgroundContent() : 0;
     }
 
     /** Load at a cell's head [kg/s]. */

@@ -87,15 +87,15 @@ final class MercurySweep {
         CompensatedSum[] gone = sums(3 * width);
         for (int r = 0; r < network.size(); r++) {
             loads.arriving(r, releases, load);
-            if (!water.isWet(r)) {
-                addAll(gone, 0, load, 1);
-                loads.leaveNothing(r);
-                continue;
-            }
             double share = water.abstractedShare(r);
             addAll(gone, width, load, share);
             for (int i = 0; i < width; i++) {
                 load[i] *= 1 - share;
+            }
+            if (!water.isWet(r)) {
+                addAll(gone, 0, load, 1);
+                loads.leaveNothing(r);
+                continue;
             }
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 double tau = hydraulics.travelTime(c);
