@@ -72,7 +72,6 @@ final class NearBank {
                 hydraulics.depth(first),
                 hydraulics.shearVelocity(first),
                 input.options().transverse());
-        within[site.reach()] |= input.hydraulics().reaches().length(site.reach()) < oneWidth;
         double[] load = new double[width];
         for (int v = 0; v < variants; v++) {
             Releases.add(layout, site, hydraulics.state(), v, load, v, variants);
@@ -88,7 +87,8 @@ final class NearBank {
         int reach = site.reach();
         while (reach >= 0 && x < mixing) {
             marked[reach] = true;
-            x = alongReach(reach, x, Math.max(oneWidth, 0), mixing, own, load);
+            x = alongReach(reach, x, oneWidth, mixing, own, load);
+            within[reach] |= x <= oneWidth;
             reach = next(reach, load);
         }
     }
