@@ -103,7 +103,7 @@ public final class StateSolution {
         return backgroundWhole(cell, place) * rates.filtered(cell);
     }
 
-    /** Mean total mercury over a cell's water, whole [kg/m3]. */
+    /** Mean concentration of one form over a cell's water, background included in the exchangeable [kg/m3]. */
     public double mean(int cell, int form, int variant) {
         double tau = water.travelTime(cell);
         double mass = sweep.time(cell, form, variant);
@@ -175,6 +175,11 @@ public final class StateSolution {
     /** Settling rate of a form as the bound has it [1/s]. */
     public double settlingRate(int cell, int form) {
         return rates.settled(cell, form);
+    }
+
+    /** Rate at which a form leaves as itself [1/s]: settling as the bound has it, overbank, turning into another form. */
+    double lossRate(int cell, int form) {
+        return rates.lossRate(cell, form);
     }
 
     /** Load of a form at a reach's end, released alone [kg/s]. */

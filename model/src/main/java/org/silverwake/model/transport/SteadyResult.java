@@ -4,13 +4,13 @@
 package org.silverwake.model.transport;
 
 import java.util.List;
-import org.silverwake.model.balance.Balance;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.StateSolution.Place;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.Mixing;
+import org.silverwake.model.water.RoutedWater;
 import org.silverwake.model.water.StateHydraulics;
 
 /**
@@ -19,6 +19,9 @@ import org.silverwake.model.water.StateHydraulics;
  * both bounds and, where a site's split is not known, its extremes.
  */
 public final class SteadyResult {
+    /** Share of what was released above, or of a reach's load, from which on a load counts in quality figures [-]. */
+    static final double COUNTS = 0.01;
+
     private final TransportInput input;
     private final StateLayout layout;
     private final Cells cells;
@@ -217,38 +220,61 @@ public final class SteadyResult {
         return worst;
     }
 
-    /** Largest released load in any state [kg/s]. */
-    double largestReleasedLoad() {
-        double largest = 0;
-        for (int s = 0; s < input.stateCount(); s++) {
-            largest = Math.max(largest, laidDown.get(s).balance(0).sum(Balance.Process.RELEASED));
+    /**
+     * What is released upstream of each reach and at its head in a state [kg/s], less what abstractions take, as if nothing
+     * were lost on the way: what loads are held against to say whether they count.
+     */
+    double[] releasedAbove(int state) {
+        RiverNetwork network = input.hydraulics().reaches().network();
+        RoutedWater water = input.hydraulics().water(state);
+        HeadLoads loads = new HeadLoads(network, water, 1);
+        double[] released = new double[network.size()];
+        for (SiteRelease site : input.sites()) {
+            released[site.reach()] += site.mercury().get(state);
         }
-        return largest;
+        double[] above = new double[network.size()];
+        double[] load = new double[1];
+        for (int r = 0; r < above.length; r++) {
+            loads.arriving(r, released, load);
+            above[r] = water.isWet(r) ? load[0] * (1 - water.abstractedShare(r)) : 0;
+            load[0] = above[r];
+            loads.leave(r, load, 0);
+        }
+        return above;
     }
 
     /**
-     * Largest k D/U^2 of a state [-], k the rate of loss of forms that carry more than 1 % of the load out of a reach, D the
-     * longitudinal dispersion coefficient; above 0.05 the sweep's neglect of dispersion shows.
+     * Largest k D/U^2 of a state [-], D the longitudinal dispersion coefficient, k the rate at which a form leaves, over forms
+     * that carry more than 1 % of the load out of a reach and reaches that pass on more than 1 % of what is released above
+     * them; above 0.05 the sweep's neglect of dispersion shows.
      */
     public double dispersionNumber(int state) {
         StateSolution solution = solution(Bound.LAID_DOWN, state);
         StateHydraulics water = solution.water();
-        double threshold = 0.01 * largestReleasedLoad();
+        double[] above = releasedAbove(state);
         double worst = 0;
         for (int c = 0; c < cells.count(); c++) {
             if (!water.isWet(c) || !(water.shearVelocity(c) > 0)) {
                 continue;
             }
-            double dispersion =
-                    Mixing.longitudinal(water.velocity(c), water.width(c), water.depth(c), water.shearVelocity(c));
+            double u = water.velocity(c);
+            double dispersion = Mixing.longitudinal(u, water.width(c), water.depth(c), water.shearVelocity(c));
+            worst = Math.max(worst, fastest(solution, c, above[cells.reach(c)]) * dispersion / (u * u));
+        }
+        return worst;
+    }
+
+    private double fastest(StateSolution solution, int cell, double above) {
+        int reach = cells.reach(cell);
+        double fastest = 0;
+        for (int v = 0; v < variants(); v++) {
+            double all = solution.loadOut(reach, v);
             for (int form = 0; form < layout.count(); form++) {
-                if (solution.loadOut(cells.reach(c), form, 0) > threshold) {
-                    double number =
-                            solution.settlingRate(c, form) * dispersion / (water.velocity(c) * water.velocity(c));
-                    worst = Math.max(worst, number);
+                if (all > COUNTS * above && solution.loadOut(reach, form, v) > COUNTS * all) {
+                    fastest = Math.max(fastest, solution.lossRate(cell, form));
                 }
             }
         }
-        return worst;
+        return fastest;
     }
 }

@@ -26,28 +26,27 @@ public final class SteadyRun {
      */
     public static SteadyResult run(TransportInput input) {
         Cells cells = CellCutter.cut(input);
-        SteadyResult result = solve(input, cells);
-        return result;
+        return solve(input, cells);
     }
 
-    /** Runs on cells cut once more in two, to show what cutting changes. */
+    /**
+     * Runs on cells cut once more in two, to show what cutting changes: the largest relative change [-] of the load at the end
+     * of a reach, over states, bounds and variants, where more than 1 % of what is released above still passes.
+     */
     public static double changeOnHalving(TransportInput input, SteadyResult result) {
         SteadyResult finer = solve(input, result.cells().finer(2));
         double worst = 0;
-        double released = result.largestReleasedLoad();
         for (int s = 0; s < input.stateCount(); s++) {
-            StateSolution coarse = result.solution(Bound.LAID_DOWN, s);
-            StateSolution fine = finer.solution(Bound.LAID_DOWN, s);
-            for (int r = 0; r < input.hydraulics().reaches().size(); r++) {
-                for (int v = 0; v < coarse.variants(); v++) {
-                    double a = 0;
-                    double b = 0;
-                    for (int form = 0; form < input.layout().count(); form++) {
-                        a += coarse.loadOut(r, form, v);
-                        b += fine.loadOut(r, form, v);
-                    }
-                    if (b > 0.01 * released) {
-                        worst = Math.max(worst, Math.abs(a - b) / b);
+            double[] above = result.releasedAbove(s);
+            for (Bound bound : Bound.values()) {
+                StateSolution coarse = result.solution(bound, s);
+                StateSolution fine = finer.solution(bound, s);
+                for (int r = 0; r < above.length; r++) {
+                    for (int v = 0; v < coarse.variants(); v++) {
+                        double exact = fine.loadOut(r, v);
+                        if (exact > SteadyResult.COUNTS * above[r]) {
+                            worst = Math.max(worst, Math.abs(coarse.loadOut(r, v) - exact) / exact);
+                        }
                     }
                 }
             }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.transport.StateSolution.Place;
 import org.silverwake.model.transport.SteadyResult.Fraction;
 import org.silverwake.model.water.Cells;
@@ -82,7 +83,7 @@ class InvarianceTest {
             SteadyResult result = river.run();
             double released = result.solution(Bound.LAID_DOWN, 0)
                     .releasedBalance(0)
-                    .sum(org.silverwake.model.balance.Balance.Process.RELEASED);
+                    .sum(Process.RELEASED);
             for (Bound bound : Bound.values()) {
                 StateSolution solution = result.solution(bound, 0);
                 for (int v = 0; v < 2; v++) {
