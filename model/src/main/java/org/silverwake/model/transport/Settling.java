@@ -22,8 +22,7 @@ final class Settling {
         this.properties = input.hydraulics().properties(state);
         this.velocity = new double[input.classes().size()];
         this.setDown = input.flood().get(state) ? input.options().setDownLength() : 0;
-        this.overbankPerMeter =
-                input.flood().get(state) ? input.options().overbankPerMeter() : 0;
+        this.overbankPerMeter = input.flood().get(state) ? input.options().overbankPerMeter() : 0;
         for (int j = 0; j < velocity.length; j++) {
             ParticleClass particles = input.classes().get(j);
             velocity[j] = particles

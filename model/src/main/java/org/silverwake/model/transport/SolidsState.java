@@ -140,7 +140,13 @@ final class SolidsState {
 
     /** Net deposition [kg/m2/s] at a factor and its derivative, into {@code net}. */
     private void net(
-            TransportInput input, StateHydraulics water, int c, double[] load, double lost, double factor, double[] net) {
+            TransportInput input,
+            StateHydraulics water,
+            int c,
+            double[] load,
+            double lost,
+            double factor,
+            double[] net) {
         double mean = water.mean(c);
         double tau = water.travelTime(c);
         double background = input.sediment().get(water.state()).at(mean);

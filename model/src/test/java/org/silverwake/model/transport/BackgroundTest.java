@@ -91,7 +91,8 @@ class BackgroundTest {
         river.along.set(2, -4.0);
         StateSolution solution = river.run().solution(Bound.LAID_DOWN, 0);
         int c = river.index("c");
-        double arriving = solution.backgroundWhole(0, Place.END) * solution.water().end(0)
+        double arriving = solution.backgroundWhole(0, Place.END)
+                        * solution.water().end(0)
                 + solution.backgroundWhole(1, Place.END) * solution.water().end(1);
         assertThat(solution.backgroundWhole(c, Place.END) * solution.water().end(c) / arriving)
                 .isCloseTo(1, within(SAME));

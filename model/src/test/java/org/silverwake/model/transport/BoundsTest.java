@@ -69,14 +69,16 @@ class BoundsTest {
 
     @Test
     void washLoadIsTracedOverHundredSixtyKilometersInOneBoundAndGoneInTheOther() {
-        // mercury from amalgamation has been traced 160 km downstream (reference/asgm.md); one bound alone would deny it
+        // mercury from amalgamation has been traced 160 km downstream (reference/asgm.md); one bound alone would deny
+        // it
         for (double exchangeable : new double[] {0, 1}) {
             SteadyResult result = longRiver(exchangeable).run();
             StateSolution through = result.solution(Bound.CARRIED_THROUGH, 0);
             StateSolution laid = result.solution(Bound.LAID_DOWN, 0);
             int at160 = 79;
             int form = exchangeable == 1 ? 0 : result.input().layout().grainBound(0);
-            assertThat(through.loadOut(at160, form, 0) / through.loadIn(0, form, 0)).isGreaterThan(0.5);
+            assertThat(through.loadOut(at160, form, 0) / through.loadIn(0, form, 0))
+                    .isGreaterThan(0.5);
             double released = laid.releasedBalance(0).sum(Process.RELEASED);
             assertThat(laid.loadOut(at160, 0) / released).isLessThan(0.05);
             assertThat(result.high(0, at160, Fraction.WHOLE) / result.low(0, at160, Fraction.WHOLE))

@@ -81,9 +81,8 @@ class InvarianceTest {
             river.cut = seed % 2 == 0;
             river.site("r1", spread(random, -14), OptionalDouble.empty(), 0.1 * random.nextDouble(), 1e-3, true);
             SteadyResult result = river.run();
-            double released = result.solution(Bound.LAID_DOWN, 0)
-                    .releasedBalance(0)
-                    .sum(Process.RELEASED);
+            double released =
+                    result.solution(Bound.LAID_DOWN, 0).releasedBalance(0).sum(Process.RELEASED);
             for (Bound bound : Bound.values()) {
                 StateSolution solution = result.solution(bound, 0);
                 for (int v = 0; v < 2; v++) {

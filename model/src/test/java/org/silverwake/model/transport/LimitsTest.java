@@ -49,9 +49,7 @@ class LimitsTest {
         TestRiver river = TestRiver.chain(1, 4000, 2);
         river.particles("measured", 0, true, 1, 0, OptionalDouble.of(50), 1);
         river.site("r0", 1e-7, OptionalDouble.of(0.5), 500, 0, false);
-        assertThatThrownBy(river::run)
-                .isInstanceOf(OutsideModelException.class)
-                .hasMessageContaining("250 g/L");
+        assertThatThrownBy(river::run).isInstanceOf(OutsideModelException.class).hasMessageContaining("250 g/L");
     }
 
     @Test
@@ -112,7 +110,8 @@ class LimitsTest {
             TransportInput input = river.input();
             StateSolution solution = SteadyRun.run(input).solution(Bound.LAID_DOWN, 0);
             assertThat(input.hydraulics().water(0).emptied()).containsExactly(1);
-            assertThat(solution.balance(0).sum(Process.ABSTRACTED) / (4e-7 + 8e-9)).isCloseTo(1, within(SAME));
+            assertThat(solution.balance(0).sum(Process.ABSTRACTED) / (4e-7 + 8e-9))
+                    .isCloseTo(1, within(SAME));
             assertThat(solution.balance(0).sum(Process.HELD_DRY)).isZero();
             assertThat(solution.loadOut(1, 0)).isZero();
         }

@@ -125,6 +125,7 @@ class NearBankTest {
         StateSolution solution = river.run().solution(Bound.LAID_DOWN, 0);
         double mixed = MERCURY / FLOW;
         double factor = 0.89 * StrictMath.sqrt(mixingLength(solution) / 1000);
-        assertThat(solution.whole(1, Place.END, 0, true) / (mixed * (1 + factor))).isCloseTo(1, within(1e-5));
+        assertThat(solution.whole(1, Place.END, 0, true) / (mixed * (1 + factor)))
+                .isCloseTo(1, within(1e-5));
     }
 }

@@ -217,14 +217,7 @@ final class TestRiver {
                 Collections.nCopies(states, Optional.empty()),
                 geometry()));
         Hydraulics hydraulics = new Hydraulics(
-                table,
-                routed,
-                share,
-                Collections.nCopies(states, water),
-                channel,
-                slopes,
-                roughness,
-                medianDiameter);
+                table, routed, share, Collections.nCopies(states, water), channel, slopes, roughness, medianDiameter);
         return new TransportInput(
                 hydraulics,
                 classes,
