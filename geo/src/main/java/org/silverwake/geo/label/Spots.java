@@ -14,7 +14,7 @@ public final class Spots {
     private static final double RING_COST = 8;
     private static final int DIRECTIONS = 16;
     /** How far a line may bend under its name, as a share of the name's height. */
-    private static final double MAX_SAG = 0.5;
+    private static final double MAX_SAG = 1.1;
 
     private Spots() {}
 
@@ -111,7 +111,9 @@ public final class Spots {
         double angle = Math.atan2(uy, ux);
         double upright = Math.abs(angle) > Math.PI / 2 ? angle - Math.signum(angle) * Math.PI : angle;
         double length = chainage[chainage.length - 1];
-        double cost = 4 * Math.abs(start + width / 2 - length / 2) / length + 6 * Math.abs(Math.sin(upright));
+        double cost = (high - low) / height * 3
+                + 4 * Math.abs(start + width / 2 - length / 2) / length
+                + 6 * Math.abs(Math.sin(upright));
         double midX = (from[0] + to[0]) / 2;
         double midY = (from[1] + to[1]) / 2;
         double clear = halfStroke + GAP + height / 2;

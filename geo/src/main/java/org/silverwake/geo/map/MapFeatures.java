@@ -3,13 +3,20 @@
 
 package org.silverwake.geo.map;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.geotools.api.feature.simple.SimpleFeature;
 import org.geotools.api.feature.simple.SimpleFeatureType;
-import org.geotools.data.collection.ListFeatureCollection;
-import org.geotools.data.simple.SimpleFeatureCollection;
-import org.geotools.feature.simple.SimpleFeatureBuilder;
-import org.geotools.feature.simple.SimpleFeatureTypeBuilder;
+import org.geotools.api.feature.type.AttributeDescriptor;
+import org.geotools.api.feature.type.AttributeType;
+import org.geotools.api.feature.type.GeometryDescriptor;
+import org.geotools.api.feature.type.GeometryType;
+import org.geotools.feature.NameImpl;
+import org.geotools.feature.simple.SimpleFeatureImpl;
+import org.geotools.feature.type.FeatureTypeFactoryImpl;
+import org.geotools.filter.FilterFactoryImpl;
+import org.geotools.filter.identity.FeatureIdImpl;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -24,7 +31,7 @@ final class MapFeatures {
     private MapFeatures() {}
 
     /** Reaches with class (index), hatched, near_bank, background (0 or 1). */
-    static SimpleFeatureCollection reaches(RiverMap map, List<ReachMark> marks) {
+    static List<SimpleFeature> reaches(RiverMap map, List<ReachMark> marks) {
         Builder features = new Builder(
                 LineString.class,
                 Map.of(
@@ -45,13 +52,13 @@ final class MapFeatures {
         return features.all();
     }
 
-    static SimpleFeatureCollection flow(RiverMap map) {
+    static List<SimpleFeature> flow(RiverMap map) {
         Builder features = new Builder(LineString.class, Map.of());
         RiverLines.betweenJunctions(map).forEach(line -> features.add(line, Map.of()));
         return features.all();
     }
 
-    static SimpleFeatureCollection riverNames(RiverMap map) {
+    static List<SimpleFeature> riverNames(RiverMap map) {
         Builder features = new Builder(LineString.class, Map.of("label", String.class, "priority", Double.class));
         RiverLines.byName(map)
                 .forEach((name, line) -> features.add(
@@ -59,7 +66,7 @@ final class MapFeatures {
         return features.all();
     }
 
-    static SimpleFeatureCollection points(List<MapPoint> points) {
+    static List<SimpleFeature> points(List<MapPoint> points) {
         Builder features = new Builder(
                 org.locationtech.jts.geom.Point.class,
                 Map.of("kind", String.class, "label", String.class, "priority", Double.class));
@@ -78,28 +85,38 @@ final class MapFeatures {
         return SHAPES.createPoint(new Coordinate(longitude, latitude));
     }
 
-    /** Gathers features of one type; without a coordinate system, since looking one up costs time and none is needed. */
+    /**
+     * Gathers features of one type. The type is made by its factory directly and has no coordinate system: the library's
+     * builder searches plug-ins first, which takes longer than drawing the map.
+     */
     static final class Builder {
-        private final SimpleFeatureBuilder builder;
-        private final ListFeatureCollection features;
+        private static final FeatureTypeFactoryImpl TYPES = new FeatureTypeFactoryImpl(null, new FilterFactoryImpl());
+
+        private final SimpleFeatureType type;
+        private final List<SimpleFeature> features = new ArrayList<>();
 
         Builder(Class<? extends Geometry> shape, Map<String, Class<?>> columns) {
-            SimpleFeatureTypeBuilder types = new SimpleFeatureTypeBuilder();
-            types.setName("map");
-            types.add("geom", shape);
-            columns.forEach(types::add);
-            SimpleFeatureType type = types.buildFeatureType();
-            builder = new SimpleFeatureBuilder(type);
-            features = new ListFeatureCollection(type);
+            GeometryType geometry =
+                    TYPES.createGeometryType(new NameImpl("geom"), shape, null, false, false, List.of(), null, null);
+            GeometryDescriptor place =
+                    TYPES.createGeometryDescriptor(geometry, new NameImpl("geom"), 0, 1, false, null);
+            List<AttributeDescriptor> all = new ArrayList<>(List.of(place));
+            columns.forEach((name, kind) -> {
+                NameImpl key = new NameImpl(name);
+                AttributeType column = TYPES.createAttributeType(key, kind, false, false, List.of(), null, null);
+                all.add(TYPES.createAttributeDescriptor(column, key, 0, 1, true, null));
+            });
+            type = TYPES.createSimpleFeatureType(new NameImpl("map"), all, place, false, List.of(), null, null);
         }
 
         void add(Geometry geometry, Map<String, Object> values) {
-            builder.set("geom", geometry);
-            values.forEach(builder::set);
-            features.add(builder.buildFeature("f" + features.size()));
+            Object[] row = new Object[type.getAttributeCount()];
+            row[0] = geometry;
+            values.forEach((name, value) -> row[type.indexOf(name)] = value);
+            features.add(new SimpleFeatureImpl(row, type, new FeatureIdImpl("f" + features.size()), false));
         }
 
-        SimpleFeatureCollection all() {
+        List<SimpleFeature> all() {
             return features;
         }
     }

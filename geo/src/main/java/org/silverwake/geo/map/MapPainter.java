@@ -10,8 +10,6 @@ import org.geotools.api.style.FeatureTypeStyle;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
-import org.geotools.data.simple.SimpleFeatureCollection;
-import org.geotools.data.simple.SimpleFeatureIterator;
 import org.locationtech.jts.geom.Geometry;
 import org.silverwake.geo.label.LabelLayout;
 
@@ -35,16 +33,14 @@ public final class MapPainter {
     }
 
     /** Draws features by a style. */
-    public void paint(SimpleFeatureCollection features, Style style) {
+    public void paint(Iterable<SimpleFeature> features, Style style) {
         double scale = frame.scaleDenominator();
         for (FeatureTypeStyle pass : style.featureTypeStyles()) {
             List<Rule> rules = pass.rules().stream()
                     .filter(rule -> scale >= rule.getMinScaleDenominator() && scale < rule.getMaxScaleDenominator())
                     .toList();
-            try (SimpleFeatureIterator all = features.features()) {
-                while (all.hasNext()) {
-                    paint(all.next(), rules);
-                }
+            for (SimpleFeature feature : features) {
+                paint(feature, rules);
             }
         }
     }

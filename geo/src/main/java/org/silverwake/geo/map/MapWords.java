@@ -22,6 +22,7 @@ import java.util.Map;
  * @param north letter of the north arrow
  * @param scaleNote beside the scale bar: coordinate system, where the scale holds
  * @param namesLeftOut after the number of names for which there was no room
+ * @param reaches check picture: after the number of reaches
  * @param asGiven check picture: legend of a point as given
  * @param onRiver check picture: legend of its place on the river
  * @param defects check picture: heading of the list
@@ -43,6 +44,7 @@ public record MapWords(
         String north,
         String scaleNote,
         String namesLeftOut,
+        String reaches,
         String asGiven,
         String onRiver,
         String defects,
@@ -82,6 +84,7 @@ public record MapWords(
                 "N",
                 "WGS 84. Scale holds at the middle of the map.",
                 "names left out for want of room",
+                "reaches",
                 "Point as given",
                 "Its place on the river",
                 "Found in the river layer",

@@ -60,6 +60,9 @@ final class Surround {
             g.draw(new Line2D.Double(x, view.getMaxY(), x, view.getMaxY() + 4));
             g.draw(new Line2D.Double(x, view.getY(), x, view.getY() - 4));
             String text = degrees(k * stepX, stepX, "E", "W");
+            if (x < view.getX() + 8 || x > view.getMaxX() - 8) {
+                continue;
+            }
             g.drawString(text, (float) (x - Prose.width(text, font) / 2), (float) (view.getMaxY() + 12));
         }
         double stepY = below(height / 2.5);
@@ -68,6 +71,9 @@ final class Surround {
             g.draw(new Line2D.Double(view.getX() - 4, y, view.getX(), y));
             g.draw(new Line2D.Double(view.getMaxX(), y, view.getMaxX() + 4, y));
             String text = degrees(k * stepY, stepY, "N", "S");
+            if (y < view.getY() + 24 || y > view.getMaxY() - 24) {
+                continue;
+            }
             AffineTransform old = g.getTransform();
             g.translate(view.getX() - 6, y + Prose.width(text, font) / 2);
             g.rotate(-Math.PI / 2);

@@ -1,0 +1,20 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.write;
+
+import java.util.List;
+import org.silverwake.geo.map.LineClass;
+
+/**
+ * The default style of a layer of reaches: one look per value of a column, as on the maps.
+ *
+ * @param column the text column that holds the keys of the classes
+ * @param classes the classes, in the order of the legend
+ */
+public record ReachStyle(String column, List<LineClass> classes) {
+    /** Copies the list. */
+    public ReachStyle {
+        classes = List.copyOf(classes);
+    }
+}
