@@ -60,6 +60,50 @@ final class Sheets {
                 paper);
     }
 
+    /** Released at one reach far up, thinning out downstream; the rest below or not assessed. */
+    static MapSheet downstream(RiverMap map, Paper paper) {
+        MapSheet full = full(map, 5, paper);
+        int[] look = new int[map.reachCount()];
+        java.util.Arrays.fill(look, 4);
+        for (int r = 0; r < look.length; r += 7) {
+            look[r] = 5;
+        }
+        for (int start : new int[] {map.reachCount() / 3, map.reachCount() - 4}) {
+            int steps = 0;
+            int node = map.reach(start).fromNode();
+            boolean moved = true;
+            while (moved) {
+                moved = false;
+                for (int r = 0; r < look.length && !moved; r++) {
+                    if (map.reach(r).fromNode() == node) {
+                        look[r] = Math.min(3, steps++ / 2);
+                        node = map.reach(r).toNode();
+                        moved = true;
+                    }
+                }
+            }
+        }
+        List<ReachMark> marks = new ArrayList<>();
+        for (int r = 0; r < look.length; r++) {
+            marks.add(new ReachMark(look[r], look[r] == 3, look[r] == 0, false));
+        }
+        return new MapSheet(
+                full.title(),
+                full.subtitle(),
+                full.legendTitle(),
+                full.classes(),
+                marks,
+                full.points(),
+                full.guidelines(),
+                full.factorLine(),
+                full.cautions(),
+                full.maker(),
+                full.date(),
+                true,
+                full.words(),
+                paper);
+    }
+
     static List<MapPoint> points(RiverMap map, Random random) {
         List<String> names = List.of(
                 "Candlewick",
