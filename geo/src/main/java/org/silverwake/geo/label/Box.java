@@ -43,6 +43,13 @@ public record Box(double x, double y, double halfWidth, double halfHeight, doubl
                 && Math.abs(y - upright.y) + down <= upright.halfHeight;
     }
 
+    /** The point of an upright box that lies nearest to another point. */
+    public Spot.Anchor nearest(Spot.Anchor to) {
+        return new Spot.Anchor(
+                Math.max(x - halfWidth, Math.min(x + halfWidth, to.x())),
+                Math.max(y - halfHeight, Math.min(y + halfHeight, to.y())));
+    }
+
     /** How much of a stretch of line from one point to another lies inside [page units]. By Liang and Barsky's clipping. */
     public double lengthInside(double fromX, double fromY, double toX, double toY) {
         double cos = Math.cos(angle);

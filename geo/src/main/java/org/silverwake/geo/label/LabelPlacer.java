@@ -47,23 +47,27 @@ public final class LabelPlacer {
     public LabelLayout place(List<LabelRequest> requests) {
         List<Optional<Spot>> spots = new ArrayList<>(Collections.nCopies(requests.size(), Optional.empty()));
         List<Box> taken = new ArrayList<>(obstacles);
+        List<double[]> leaders = new ArrayList<>();
         List<Integer> order = IntStream.range(0, requests.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> requests.get(k).priority()))
                 .toList();
         for (int k : order) {
-            Optional<Spot> best = cheapest(requests.get(k).spots(), taken);
+            Optional<Spot> best = cheapest(requests.get(k).spots(), taken, leaders);
             spots.set(k, best);
-            best.ifPresent(spot -> taken.add(spot.box()));
+            best.ifPresent(spot -> {
+                taken.add(spot.box());
+                spot.leader().ifPresent(from -> leaders.add(leader(spot.box(), from)));
+            });
         }
         return new LabelLayout(spots);
     }
 
-    private Optional<Spot> cheapest(List<Spot> spots, List<Box> taken) {
+    private Optional<Spot> cheapest(List<Spot> spots, List<Box> taken, List<double[]> leaders) {
         Spot best = null;
         double least = Double.POSITIVE_INFINITY;
         for (Spot spot : spots) {
-            if (spot.cost() < least && isFree(spot.box(), taken)) {
+            if (spot.cost() < least && isFree(spot.box(), taken) && isClear(spot, taken, leaders)) {
                 double cost = spot.cost() + lineCost(spot.box(), least - spot.cost());
                 if (cost < least) {
                     least = cost;
@@ -85,6 +89,32 @@ public final class LabelPlacer {
             }
         }
         return true;
+    }
+
+    /** No leader runs through the label, and the label's own leader runs through nothing but its own symbol. */
+    private static boolean isClear(Spot spot, List<Box> taken, List<double[]> leaders) {
+        for (double[] s : leaders) {
+            if (spot.box().lengthInside(s[0], s[1], s[2], s[3]) > 0) {
+                return false;
+            }
+        }
+        if (spot.leader().isEmpty()) {
+            return true;
+        }
+        Spot.Anchor from = spot.leader().get();
+        double[] own = leader(spot.box(), from);
+        for (Box other : taken) {
+            boolean isSymbol = Math.hypot(other.x() - from.x(), other.y() - from.y()) < 1;
+            if (!isSymbol && other.lengthInside(own[0], own[1], own[2], own[3]) > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double[] leader(Box box, Spot.Anchor from) {
+        Spot.Anchor to = box.nearest(from);
+        return new double[] {from.x(), from.y(), to.x(), to.y()};
     }
 
     private double lineCost(Box box, double enough) {

@@ -31,7 +31,7 @@ import org.silverwake.geo.label.Spots;
 /** Gathers the texts of a map while its symbols are drawn, then places and draws them last. */
 final class LabelInk {
     private static final FontRenderContext PAPER = new FontRenderContext(null, true, true);
-    private static final double SYMBOL_RADIUS = 6;
+    private static final double SYMBOL_RADIUS = 7;
     private static final double HALF_STROKE = 3;
     private static final Color LEADER = new Color(0x40, 0x40, 0x40);
 
@@ -102,9 +102,12 @@ final class LabelInk {
     }
 
     private static void paintLeader(Graphics2D g, Box box, Spot.Anchor from) {
-        double x = Math.max(box.x() - box.halfWidth(), Math.min(box.x() + box.halfWidth(), from.x()));
-        double y = Math.max(box.y() - box.halfHeight(), Math.min(box.y() + box.halfHeight(), from.y()));
-        Line2D line = new Line2D.Double(from.x(), from.y(), x, y);
+        Spot.Anchor edge = box.nearest(from);
+        double x = edge.x();
+        double y = edge.y();
+        double length = Math.hypot(x - from.x(), y - from.y());
+        double share = Math.min(1, SYMBOL_RADIUS / length);
+        Line2D line = new Line2D.Double(from.x() + share * (x - from.x()), from.y() + share * (y - from.y()), x, y);
         g.setColor(Color.WHITE);
         g.setStroke(new BasicStroke(2.2f));
         g.draw(line);

@@ -32,10 +32,14 @@ final class MapStyles {
         return Symbols.style(passes.toArray(new FeatureTypeStyle[0]));
     }
 
-    /** One class: a white edge, under a dashed line a thin unbroken one, so that the river does not fall apart, and the line. */
+    /** A white edge that sets the river off from whatever lies under it. */
+    private static LineSymbolizer casing(LineClass look, double factor) {
+        return Symbols.line(PAPER, look.width() * factor + CASING, List.of(), "butt");
+    }
+
+    /** One class: under a dashed line a thin unbroken one, so that the river does not fall apart, then the line itself. */
     static List<LineSymbolizer> reach(LineClass look, double factor) {
         List<LineSymbolizer> lines = new ArrayList<>();
-        lines.add(Symbols.line(PAPER, look.width() * factor + CASING, List.of(), "butt"));
         boolean dotted = !look.dash().isEmpty() && look.dash().get(0) < 0.5 * look.width();
         if (!look.dash().isEmpty() && !dotted) {
             lines.add(Symbols.line(look.color(), look.width() * factor * 0.3, List.of(), "round"));
@@ -69,7 +73,7 @@ final class MapStyles {
 
     static LineSymbolizer arrow() {
         Mark mark = Symbols.mark("arrow", INK, PAPER, 0.7);
-        return Symbols.along(mark, 10, 62, 9);
+        return Symbols.along(mark, 8.5, 105, 14);
     }
 
     static Style riverNames() {
