@@ -6,6 +6,7 @@ package org.silverwake.geo.crs;
 import java.util.Optional;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
+import org.geotools.api.referencing.crs.ProjectedCRS;
 import org.geotools.api.referencing.crs.SingleCRS;
 import org.geotools.api.referencing.datum.Ellipsoid;
 import org.geotools.api.referencing.datum.GeodeticDatum;
@@ -27,6 +28,8 @@ final class CrsBuilder {
     private static final double SAME_FLATTENING = 1e-4;
 
     private static final double SAME_AXIS = 0.01;
+    /** The one datum on the new ellipsoid that lies 300 m from WGS 84, GGRS87 (EPSG:6121). */
+    private static final String OLD_ON_NEW_ELLIPSOID = "(?i).*(GGRS|Greek.Geodetic).*";
 
     private CrsBuilder() {}
 
@@ -58,21 +61,31 @@ final class CrsBuilder {
         }
         Ellipsoid ellipsoid = datum.getEllipsoid();
         boolean same = datum.getPrimeMeridian().getGreenwichLongitude() == 0
+                && !datum.getName().getCode().matches(OLD_ON_NEW_ELLIPSOID)
                 && isModern(ellipsoid.getSemiMajorAxis(), ellipsoid.getInverseFlattening());
+        if (system instanceof ProjectedCRS projected) {
+            OlderWkt.checked(
+                    projected.getConversionFromBase().getMethod().getName().getCode());
+        }
         try {
-            MathTransform way = same
-                    ? Factories.OPERATIONS
-                            .createOperation(system, degreesOn(system))
-                            .getMathTransform()
-                    : CrsCodes.registerWay(system);
-            return built(system, way, code, Optional.empty());
+            if (same) {
+                MathTransform way = Factories.OPERATIONS
+                        .createOperation(system, degreesOn(system))
+                        .getMathTransform();
+                return built(system, way, code, Optional.empty());
+            }
+            boolean known = CrsCodes.knowsWay(system);
+            Optional<String> doubt = known
+                    ? Optional.empty()
+                    : Optional.of(doubt(code, datum.getName().getCode()));
+            return built(system, CrsCodes.registerWay(system), code, doubt);
         } catch (FactoryException e) {
             throw noWay(name, e);
         }
     }
 
     static Built fromTree(WktNode given) {
-        WktNode root = plain(given);
+        WktNode root = OlderWkt.tidy(given);
         String code = root.code().orElse("");
         if (root.is("GEOGCS") && code.equals("EPSG:4326")) {
             return new Built("WGS 84 (EPSG:4326)", Optional.empty(), true, Optional.empty());
@@ -82,15 +95,31 @@ final class CrsBuilder {
         boolean tied = same || geographic.need("DATUM").child("TOWGS84").isPresent();
         Optional<MathTransform> registered = tied
                 ? Optional.empty()
-                : geographic.code().filter(c -> c.startsWith("EPSG:")).flatMap(CrsCodes::registerWay);
-        Optional<String> doubt =
-                tied || registered.isPresent() ? Optional.empty() : Optional.of(doubt(root.name(), geographic));
+                : geographic.code().filter(c -> c.startsWith("EPSG:")).flatMap(CrsBuilder::registeredWay);
+        Optional<String> doubt = tied || registered.isPresent()
+                ? Optional.empty()
+                : Optional.of(doubt(root.name(), geographic.need("DATUM").name()));
         return build(root, same, registered, doubt);
     }
 
-    private static String doubt(String name, WktNode geographic) {
-        return "coordinate system \"" + name + "\" does not say how its datum \""
-                + geographic.need("DATUM").name()
+    /** The register's way to WGS 84 from degrees on the datum of a code, where it has one. */
+    private static Optional<MathTransform> registeredWay(String code) {
+        try {
+            CoordinateReferenceSystem registered = CrsCodes.fromRegister(code);
+            MathTransform toItsUnit = Factories.OPERATIONS
+                    .createOperation(degreesOn(registered), registered)
+                    .getMathTransform();
+            if (!CrsCodes.knowsWay(registered)) {
+                return Optional.empty();
+            }
+            return Optional.of(ConcatenatedTransform.create(toItsUnit, CrsCodes.registerWay(registered)));
+        } catch (GeoDataException | FactoryException unknown) {
+            return Optional.empty();
+        }
+    }
+
+    private static String doubt(String name, String datum) {
+        return "coordinate system \"" + name + "\" does not say how its datum \"" + datum
                 + "\" lies to WGS 84: places may be off by some hundred meters; give rivers.crs as an EPSG code or with"
                 + " TOWGS84";
     }
@@ -132,22 +161,6 @@ final class CrsBuilder {
                 problem);
     }
 
-    /** Older text without what would change the axis order or stop the library. */
-    private static WktNode plain(WktNode given) {
-        WktNode root = NewerWkt.speaks(given) ? NewerWkt.toOlder(given) : given;
-        if (root.is("COMPD_CS")) {
-            root = root.need("PROJCS", "GEOGCS");
-        }
-        if (!root.is("PROJCS", "GEOGCS")) {
-            throw new GeoDataException("coordinate system \"" + root.name() + "\" (" + root.keyword()
-                    + ") has no tie to the earth; give rivers.crs as a code such as EPSG:32726");
-        }
-        WktNode bare = root.without("EXTENSION", "METADATA", "VERTCS");
-        boolean westward =
-                bare.children("AXIS").stream().anyMatch(axis -> axis.arguments().contains(new WktNode.Word("WEST")));
-        return westward ? bare : bare.without("AXIS");
-    }
-
     /** Whether the datum is a modern one, on the ellipsoid of WGS 84 or GRS 80, with no shift other than zero. */
     private static boolean isWgs84InAllButName(WktNode geographic) {
         WktNode datum = geographic.need("DATUM");
@@ -157,7 +170,8 @@ final class CrsBuilder {
         boolean unshifted = datum.child("TOWGS84")
                 .map(shift -> shift.numbers().stream().allMatch(v -> v == 0))
                 .orElse(true);
-        return greenwich && unshifted && isModern(ellipsoid.number(0), ellipsoid.number(1));
+        boolean old = datum.name().matches(OLD_ON_NEW_ELLIPSOID);
+        return greenwich && unshifted && !old && isModern(ellipsoid.number(0), ellipsoid.number(1));
     }
 
     private static boolean isModern(double semiMajor, double inverseFlattening) {

@@ -93,8 +93,9 @@ final class CrsCodes {
                     e);
         } catch (FactoryException e) {
             throw new GeoDataException(
-                    "coordinate system " + code + ": the EPSG register could not be opened in " + Register.FOLDER
-                            + "; delete that folder and try again, or give the system as well-known text",
+                    "coordinate system " + code + ": cannot be had from the EPSG register (" + e.getMessage()
+                            + "); give it as well-known text, or, if the register itself is damaged, delete "
+                            + Register.FOLDER + " and try again",
                     e);
         }
     }
@@ -104,12 +105,12 @@ final class CrsCodes {
         return CRS.findMathTransform(system, DefaultGeographicCRS.WGS84, true);
     }
 
-    /** The register's way from the system of a code to WGS 84, longitude first, where it has both. */
-    static Optional<MathTransform> registerWay(String code) {
+    /** Whether the register knows how the system's datum lies to WGS 84. */
+    static boolean knowsWay(CoordinateReferenceSystem system) {
         try {
-            return Optional.of(registerWay(fromRegister(code)));
-        } catch (GeoDataException | FactoryException unknown) {
-            return Optional.empty();
+            return CRS.findMathTransform(system, DefaultGeographicCRS.WGS84, false) != null;
+        } catch (FactoryException unknown) {
+            return false;
         }
     }
 

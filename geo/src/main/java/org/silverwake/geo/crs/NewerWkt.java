@@ -85,8 +85,13 @@ final class NewerWkt {
     }
 
     private static WktNode geographic(WktNode root, Optional<WktNode> shift) {
-        double unit = angleUnit(root);
-        return geographic(root, shift, unit);
+        if (root.child("CS")
+                .map(cs -> cs.arguments().contains(new WktNode.Word("Cartesian")))
+                .orElse(false)) {
+            throw new GeoDataException("coordinate system \"" + root.name()
+                    + "\" counts from the earth's centre; give one of longitude and latitude, or a projected one");
+        }
+        return geographic(root, shift, angleUnit(root));
     }
 
     private static WktNode geographic(WktNode root, Optional<WktNode> shift, double unit) {
@@ -125,8 +130,15 @@ final class NewerWkt {
             arguments.add(parameter(parameter, length, baseAngle));
         }
         arguments.add(WktNode.of("UNIT", length == 1 ? "metre" : "length", length));
+        root.children("AXIS").stream().map(NewerWkt::axis).forEach(arguments::add);
         authority(root).ifPresent(arguments::add);
         return new WktNode("PROJCS", arguments);
+    }
+
+    private static WktNode axis(WktNode axis) {
+        Object direction = axis.arguments().size() > 1 ? axis.arguments().get(1) : "";
+        String word = direction instanceof WktNode.Word w ? w.text() : "other";
+        return WktNode.of("AXIS", axis.name(), new WktNode.Word(word.toUpperCase(Locale.ROOT)));
     }
 
     private static WktNode parameter(WktNode parameter, double length, double baseAngle) {

@@ -152,7 +152,9 @@ final class WktNode {
         WktNode whole() {
             Object root = argument();
             blanks();
-            if (!(root instanceof WktNode node) || at < text.length()) {
+            // One dialect puts the vertical system behind the horizontal one, after a comma.
+            boolean vertical = text.startsWith(",VERTCS", at);
+            if (!(root instanceof WktNode node) || at < text.length() && !vertical) {
                 throw broken();
             }
             return node;

@@ -20,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.silverwake.geo.GeoDataException;
-import org.silverwake.geo.crs.LayerCrs;
 import org.wololo.flatgeobuf.Constants;
 import org.wololo.flatgeobuf.GeometryConversions;
 import org.wololo.flatgeobuf.PackedRTree;
@@ -94,16 +93,16 @@ final class FlatGeobufReader {
         return Optional.of(ByteBuffer.wrap(body).order(ByteOrder.LITTLE_ENDIAN));
     }
 
-    private static Optional<LayerCrs> system(Crs crs) {
+    private static Optional<String> system(Crs crs) {
         if (crs == null) {
             return Optional.empty();
         }
         boolean coded = crs.code() > 0;
         String organization = crs.org() == null ? "EPSG" : crs.org();
         if (coded && (organization.equalsIgnoreCase("EPSG") || crs.wkt() == null)) {
-            return Optional.of(LayerCrs.of(organization + ":" + crs.code()));
+            return Optional.of(organization + ":" + crs.code());
         }
-        return Optional.ofNullable(crs.wkt()).filter(text -> !text.isBlank()).map(LayerCrs::of);
+        return Optional.ofNullable(crs.wkt()).filter(text -> !text.isBlank());
     }
 
     private Geometry geometry(Feature feature, int headerType, int place) {

@@ -31,7 +31,7 @@ final class GeoJsonReader {
     private final JsonParser json;
     private final List<RawLayer.Feature> features = new ArrayList<>();
     private final Set<String> columns = new LinkedHashSet<>();
-    private Optional<LayerCrs> crs = Optional.empty();
+    private Optional<String> crs = Optional.empty();
     private Optional<String> name = Optional.empty();
 
     private GeoJsonReader(JsonParser json) {
@@ -216,7 +216,7 @@ final class GeoJsonReader {
             throw new GeoDataException(where + ": the \"crs\" member names no system; remove it for WGS 84, or name one"
                     + " such as urn:ogc:def:crs:EPSG::32726");
         }
-        crs = Optional.of(LayerCrs.of(text));
+        crs = Optional.of(text);
     }
 
     private GeoDataException broken(String what) {

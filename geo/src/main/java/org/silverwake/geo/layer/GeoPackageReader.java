@@ -26,7 +26,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKBReader;
 import org.silverwake.geo.GeoDataException;
-import org.silverwake.geo.crs.LayerCrs;
 import org.sqlite.SQLiteConfig;
 
 /** Reads GeoPackage feature tables (OGC 12-128r18), opened read-only; needs no spatial index. */
@@ -142,7 +141,7 @@ final class GeoPackageReader {
         return columns;
     }
 
-    private static Optional<LayerCrs> system(Statement statement, Table table) throws SQLException {
+    private static Optional<String> system(Statement statement, Table table) throws SQLException {
         try (ResultSet row =
                 statement.executeQuery("SELECT * FROM gpkg_spatial_ref_sys WHERE srs_id = " + table.srsId())) {
             if (!row.next() || table.srsId() == 0 || table.srsId() == -1) {
@@ -154,7 +153,7 @@ final class GeoPackageReader {
                 definition = String.valueOf(row.getString("definition_12_063"));
             }
             boolean stated = definition.contains("[") && !code.equalsIgnoreCase("EPSG:4326");
-            return Optional.of(LayerCrs.of(stated ? definition : code));
+            return Optional.of(stated ? definition : code);
         }
     }
 

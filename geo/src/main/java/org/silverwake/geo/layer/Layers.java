@@ -104,9 +104,9 @@ public final class Layers {
     }
 
     private static LayerCrs system(LayerSource source, RawLayer raw, List<String> warnings) {
-        Optional<LayerCrs> given = source.crs().map(Layers::given);
-        if (raw.crs().isPresent()) {
-            return given.isEmpty() ? raw.crs().get() : agreed(raw, raw.crs().get(), given.get());
+        Optional<LayerCrs> given = source.crs().map(text -> system("rivers.crs", text));
+        if (raw.system().isPresent()) {
+            return stated(raw, given, warnings);
         }
         if (given.isPresent()) {
             raw.assumed()
@@ -120,11 +120,23 @@ public final class Layers {
                         + " well-known text"));
     }
 
-    private static LayerCrs given(String text) {
+    /** The file's own system, or the user's where the file's cannot be used. */
+    private static LayerCrs stated(RawLayer raw, Optional<LayerCrs> given, List<String> warnings) {
+        LayerCrs own;
+        try {
+            own = system("the file's coordinate system", raw.system().orElseThrow());
+        } catch (GeoDataException e) {
+            warnings.add(e.getMessage());
+            return given.orElseThrow(() -> e);
+        }
+        return given.isEmpty() ? own : agreed(raw, own, given.get());
+    }
+
+    private static LayerCrs system(String where, String text) {
         try {
             return LayerCrs.of(text);
         } catch (GeoDataException e) {
-            throw new GeoDataException("rivers.crs: " + e.getMessage(), e);
+            throw new GeoDataException(where + ": " + e.getMessage(), e);
         }
     }
 

@@ -16,7 +16,7 @@ import org.silverwake.geo.crs.LayerCrs;
  *
  * @param name the layer's name
  * @param columns column names in file order, without the geometry
- * @param crs the system the file states, if it does
+ * @param system the code or well-known text of the system that the file states, if it does
  * @param assumed the system its format prescribes where the file states none and the user gives none
  * @param features in file order
  * @param warnings what had to be passed over, one line each
@@ -24,7 +24,7 @@ import org.silverwake.geo.crs.LayerCrs;
 record RawLayer(
         String name,
         List<String> columns,
-        Optional<LayerCrs> crs,
+        Optional<String> system,
         Optional<LayerCrs> assumed,
         List<Feature> features,
         List<String> warnings) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.silverwake.geo.GeoDataException;
-import org.silverwake.geo.crs.LayerCrs;
 
 /**
  * Reads Shapefiles (ESRI Shapefile Technical Description, July 1998). The index (.shx) tells where records lie; without
@@ -57,18 +56,9 @@ final class ShapefileReader {
             Geometry shape = i < starts.size() ? shape(starts.get(i), i + 1) : null;
             features.add(new RawLayer.Feature(Optional.of(String.valueOf(i + 1)), values, shape));
         }
-        Optional<LayerCrs> crs =
-                parts.text("prj").filter(text -> !text.isEmpty()).map(ShapefileReader::system);
+        Optional<String> crs = parts.text("prj").filter(text -> !text.isEmpty());
         List<String> columns = table.map(DbfTable::columns).orElse(List.of());
         return new RawLayer(parts.name(), columns, crs, Optional.empty(), features, warnings);
-    }
-
-    private static LayerCrs system(String text) {
-        try {
-            return LayerCrs.of(text);
-        } catch (GeoDataException e) {
-            throw new GeoDataException(".prj file: " + e.getMessage(), e);
-        }
     }
 
     private void checkHeader() {
