@@ -205,14 +205,29 @@ final class WaterBuilder {
         Slopes slopes = Slopes.of(
                 reaches,
                 reaches.column("slope").orElseGet(() -> new Column(reaches.size())),
-                reaches.column("elevation-upper").orElseGet(() -> new Column(reaches.size())),
-                reaches.column("elevation-lower").orElseGet(() -> new Column(reaches.size())),
+                heights("elevation-upper"),
+                heights("elevation-lower"),
                 input.settings().value("channel.slope-floor"));
         if (slopes.floored() > 0) {
             notes.add(slopes.floored() + " slopes lie below the floor of "
                     + input.settings().value("channel.slope-floor") + " and are raised to it");
         }
         return slopes.slope();
+    }
+
+    /** Heights of the layer's own attribute; where it has none, those of the elevation raster. */
+    private Column heights(String key) {
+        Column heights = new Column(reaches.size());
+        for (String source : List.of("dem-" + key, key)) {
+            reaches.column(source).ifPresent(column -> {
+                for (int r = 0; r < reaches.size(); r++) {
+                    if (column.has(r)) {
+                        heights.put(r, column.at(r));
+                    }
+                }
+            });
+        }
+        return heights;
     }
 
     private Column roughness() {

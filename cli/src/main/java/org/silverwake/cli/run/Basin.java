@@ -21,7 +21,7 @@ import org.silverwake.geo.place.Placement;
 import org.silverwake.geo.place.Placer;
 import org.silverwake.geo.place.PointRequest;
 import org.silverwake.geo.terrain.ElevationModel;
-import org.silverwake.geo.terrain.ReachElevations;
+import org.silverwake.geo.terrain.ReachHeights;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.water.Column;
 import org.silverwake.model.water.ReachTable;
@@ -50,11 +50,11 @@ public record Basin(
         ScenarioInput.Rivers rivers = scenario.rivers();
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
-        Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.open(e.file(), e.toMeters()));
+        Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
         RiverMap assembled = Assembly.assemble(layer, options(rivers, elevation));
         Placement placement = Placer.place(assembled, layer.crs(), requests(scenario));
         RiverMap map = elevation
-                .map(model -> ReachElevations.sample(placement.map(), model))
+                .map(model -> ReachHeights.sample(placement.map(), model))
                 .orElse(placement.map());
         RiverNetwork network = network(map);
         List<String> warnings = new ArrayList<>(layer.warnings());

@@ -80,7 +80,7 @@ final class FinalChecks {
         if (orientation.isSure(i)) {
             return "the named outlet lies the other way";
         }
-        if (orientation.drop(i) >= Orientation.MARGIN) {
+        if (orientation.drop(i) > 0) {
             return "the ground falls " + DefectLog.meters(orientation.drop(i)) + " the other way";
         }
         if (orientation.areaVote(i) > 0) {

@@ -14,7 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
 /** Lists free line ends that lie near a line they do not touch. Nothing is changed. */
 final class Gaps {
     private static final double TIMES_TOLERANCE = 20;
-    private static final double AT_LEAST = 50;
+    private static final double AT_LEAST = 60;
 
     private final Net net;
     private final DefectLog log;

@@ -82,13 +82,13 @@ final class LineCollector {
         Coordinate[] drawn = shape.getCoordinates();
         Coordinate[] points = withoutRepeats(drawn);
         if (points.length < 2) {
-            boolean onePoint = drawn.length <= 2;
+            boolean few = drawn.length <= 2;
             log.repaired(
-                    drawn.length < 2 ? Defect.Kind.ONE_POINT_LINE : Defect.Kind.ZERO_LENGTH,
+                    few ? Defect.Kind.ONE_POINT_LINE : Defect.Kind.ZERO_LENGTH,
                     points.length == 0 ? NOWHERE : points[0],
                     List.of(id),
-                    "feature " + id + " is a line of " + drawn.length + " point" + (drawn.length == 1 ? "" : "s")
-                            + (onePoint && drawn.length < 2 ? "" : " at one and the same place"),
+                    "feature " + id + " is a line without length: "
+                            + (few ? "one point only" : drawn.length + " points at one place"),
                     "left out");
             return;
         }

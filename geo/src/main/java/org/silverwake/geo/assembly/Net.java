@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -57,23 +58,40 @@ final class Net {
         return compact(withoutRings(lines, log), nodes, joins);
     }
 
-    /** A closed line that nothing else splits carries no water anywhere. */
+    /** A closed line that others touch at one place at most carries no water anywhere. */
     private static List<Line> withoutRings(List<Line> lines, DefectLog log) {
-        List<Line> open = new ArrayList<>();
+        Map<List<Integer>, List<Line>> byPart = new LinkedHashMap<>();
+        Map<Integer, Set<List<Integer>>> touching = new HashMap<>();
         for (Line line : lines) {
-            if (!line.isClosed()) {
-                open.add(line);
-                continue;
-            }
-            log.repaired(
-                    Defect.Kind.CYCLE,
-                    line.start(),
-                    List.of(line.featureId),
-                    "feature " + line.featureId + " ends where it begins, " + DefectLog.meters(line.length())
-                            + " round",
-                    "left out: water cannot flow round");
+            List<Integer> part = List.of(line.feature, line.part);
+            byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(line);
+            touching.computeIfAbsent(line.startNode, key -> new HashSet<>()).add(part);
+            touching.computeIfAbsent(line.endNode, key -> new HashSet<>()).add(part);
         }
-        return open;
+        Set<Line> rings = new HashSet<>();
+        byPart.forEach((part, pieces) -> {
+            long touched = pieces.stream()
+                    .filter(piece -> touching.get(piece.startNode).size() > 1)
+                    .map(piece -> piece.startNode)
+                    .distinct()
+                    .count();
+            if (pieces.get(0).startNode == pieces.get(pieces.size() - 1).endNode && touched <= 1) {
+                rings.addAll(pieces);
+                ring(pieces, log);
+            }
+        });
+        return lines.stream().filter(line -> !rings.contains(line)).toList();
+    }
+
+    private static void ring(List<Line> pieces, DefectLog log) {
+        Line first = pieces.get(0);
+        log.repaired(
+                Defect.Kind.CYCLE,
+                first.start(),
+                List.of(first.featureId),
+                "feature " + first.featureId + " ends where it begins, "
+                        + DefectLog.meters(pieces.get(pieces.size() - 1).to) + " round",
+                "left out: water cannot flow round");
     }
 
     private static Net compact(List<Line> lines, List<Coordinate> nodes, List<EndSnapper.Join> joins) {

@@ -28,6 +28,7 @@ final class Orientation {
     private static final double OUTLET = 1.5;
     private static final double DEAD_NODE = 1.5;
     private static final double CERTAIN = 1e6;
+    private static final int SHOWN = 20;
 
     private final Net net;
     private final AssemblyOptions options;
@@ -226,6 +227,9 @@ final class Orientation {
                     layer + ": features " + DefectLog.names(net.featureIds(knot)) + " run in a circle near "
                             + DefectLog.place(net.line(knot.get(0)).start())
                             + "; turn the one that is drawn the wrong way, or let heights or drainage areas decide (orient-by)");
+        }
+        if (knots.size() > SHOWN) {
+            texts.add("and " + (knots.size() - SHOWN) + " more circles");
         }
         return String.join("\n", texts);
     }

@@ -55,7 +55,7 @@ public record Topology(
         int loops,
         int closedLines,
         int inOrBelowCircle) {
-    private static final double SAME_PLACE = 0.0011;
+    private static final double SAME_PLACE = 1e-4;
     private static final int SHOWN = 10;
 
     /** Copies the list. */
@@ -63,7 +63,7 @@ public record Topology(
         largestComponents = List.copyOf(largestComponents);
     }
 
-    /** A layer as it is drawn, before any repair; ends within 1.1 mm are the same node. */
+    /** A layer as it is drawn, before any repair; ends within 0.1 mm are the same node. */
     public static Topology of(VectorLayer layer) {
         List<Coordinate[]> lines = new ArrayList<>();
         int nulls = 0;

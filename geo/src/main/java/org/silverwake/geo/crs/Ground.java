@@ -52,22 +52,26 @@ public final class Ground {
     /**
      * Where along the stretch from a to b the point p lies nearest, 0 at a to 1 at b [-], in the plane tangent at p. For
      * points near the stretch.
+     *
+     * @param east length of a degree along the parallel at p [m]
+     * @param north length of a degree along the meridian at p [m]
      */
-    public static double nearestFraction(Coordinate p, Coordinate a, Coordinate b) {
-        double kx = metersPerDegreeEast(p.y);
-        double ky = metersPerDegreeNorth(p.y);
-        double dx = (b.x - a.x) * kx;
-        double dy = (b.y - a.y) * ky;
+    public static double nearestFraction(Coordinate p, Coordinate a, Coordinate b, double east, double north) {
+        double dx = (b.x - a.x) * east;
+        double dy = (b.y - a.y) * north;
         double square = dx * dx + dy * dy;
         if (square == 0) {
             return 0;
         }
-        double t = ((p.x - a.x) * kx * dx + (p.y - a.y) * ky * dy) / square;
+        double t = ((p.x - a.x) * east * dx + (p.y - a.y) * north * dy) / square;
         return Math.max(0, Math.min(1, t));
     }
 
-    /** The point at a fraction [-] of the straight stretch from a to b, in degrees. */
+    /** The point at a fraction [-] of the straight stretch from a to b, in degrees; exactly a at 0 and b at 1. */
     public static Coordinate between(Coordinate a, Coordinate b, double fraction) {
+        if (fraction == 0 || fraction == 1) {
+            return fraction == 0 ? a : b;
+        }
         return new Coordinate(a.x + (b.x - a.x) * fraction, a.y + (b.y - a.y) * fraction);
     }
 }

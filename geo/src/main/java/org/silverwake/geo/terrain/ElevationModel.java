@@ -3,144 +3,203 @@
 
 package org.silverwake.geo.terrain;
 
-import it.geosolutions.imageioimpl.plugins.tiff.TIFFImageReaderSpi;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.awt.image.Raster;
+import java.awt.image.RenderedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.FileImageInputStream;
-import javax.imageio.stream.ImageInputStream;
-import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
-import org.geotools.coverage.grid.io.imageio.geotiff.GeoTiffIIOMetadataDecoder;
-import org.geotools.coverage.grid.io.imageio.geotiff.GeoTiffMetadata2CRSAdapter;
+import org.geotools.api.referencing.datum.PixelInCell;
+import org.geotools.coverage.grid.GridCoverage2D;
+import org.geotools.coverage.util.CoverageUtilities;
+import org.geotools.gce.geotiff.GeoTiffReader;
+import org.geotools.referencing.crs.DefaultGeographicCRS;
 import org.geotools.referencing.wkt.Formattable;
+import org.geotools.util.factory.Hints;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.ElevationSource;
 import org.silverwake.geo.crs.LayerCrs;
 
 /**
- * Ground heights from a GeoTIFF, any coordinate system. Bilinear between cell centers; where one of the four is missing,
- * the nearest of those that are there; nothing outside the raster or where the raster has no value. Immutable.
+ * A raster of ground heights. A height is interpolated between the centers of the four nearest cells (bilinear); where
+ * one of them that counts has no data, or outside of the raster, there is none. Held in memory: 4 bytes a cell.
  */
 public final class ElevationModel implements ElevationSource {
-    private static final int PROJECTED_KEY = 3072;
-    private static final int GEOGRAPHIC_KEY = 2048;
-    private static final int LARGEST_CODE = 32767;
+    private static final long MOST_CELLS = 200_000_000;
+    private static final double LOWEST = -12_000;
+    private static final double HIGHEST = 9_000;
     private static final double HALF = 0.5;
 
-    private final Raster heights;
+    private final Path file;
+    private final float[] heights;
+    private final int columns;
+    private final int rows;
+    private final AffineTransform toCell;
     private final LayerCrs crs;
-    private final AffineTransform toGrid;
-    private final double noValue;
     private final double toMeters;
 
-    private ElevationModel(Raster heights, LayerCrs crs, AffineTransform toGrid, double noValue, double toMeters) {
-        this.heights = heights;
+    private ElevationModel(
+            Path file, Raster cells, AffineTransform toCell, LayerCrs crs, double noData, double toMeters) {
+        this.file = file;
+        this.columns = cells.getWidth();
+        this.rows = cells.getHeight();
+        this.toCell = toCell;
         this.crs = crs;
-        this.toGrid = toGrid;
-        this.noValue = noValue;
         this.toMeters = toMeters;
+        this.heights = cells.getSamples(cells.getMinX(), cells.getMinY(), columns, rows, 0, (float[]) null);
+        for (int k = 0; k < heights.length; k++) {
+            double height = heights[k] * toMeters;
+            if (heights[k] == (float) noData || !(height >= LOWEST && height <= HIGHEST)) {
+                heights[k] = Float.NaN;
+            }
+        }
     }
 
     /**
-     * Opens a raster.
+     * Reads a GeoTIFF; its first band holds the heights.
      *
-     * @param file GeoTIFF, first band heights
-     * @param toMeters factor from the raster's unit [m per unit]
-     * @throws GeoDataException if it is missing, no GeoTIFF, or has no coordinate system
+     * @param file the file
+     * @param toMeters factor from its unit to meters [-], above 0
+     * @throws GeoDataException if it is missing, no GeoTIFF, without a coordinate system, or too large
      */
-    public static ElevationModel open(Path file, double toMeters) {
+    public static ElevationModel read(Path file, double toMeters) {
+        return read(file, toMeters, Optional.empty());
+    }
+
+    /**
+     * Reads a GeoTIFF whose coordinate system is given for the case that it has none.
+     *
+     * @param file the file
+     * @param toMeters factor from its unit to meters [-], above 0
+     * @param crs code or well-known text, taken in place of the file's own
+     * @throws GeoDataException if it is missing, no GeoTIFF, without a coordinate system, or too large
+     */
+    public static ElevationModel read(Path file, double toMeters, Optional<String> crs) {
         if (!Files.isRegularFile(file)) {
             throw new GeoDataException(
-                    file + ": no such file; give a GeoTIFF of ground heights as rivers.elevation.file");
+                    file + ": there is no such elevation file; give a GeoTIFF, or leave rivers.elevation out");
         }
-        try (ImageInputStream in = new FileImageInputStream(file.toFile())) {
-            ImageReader reader = new TIFFImageReaderSpi().createReaderInstance();
-            reader.setInput(in);
-            GeoTiffIIOMetadataDecoder keys = new GeoTiffIIOMetadataDecoder(reader.getImageMetadata(0));
-            AffineTransform toGround = (AffineTransform) GeoTiffMetadata2CRSAdapter.getRasterToModel(keys);
-            ElevationModel model = new ElevationModel(
-                    reader.read(0).getData(),
-                    crs(file, keys),
-                    toGround.createInverse(),
-                    keys.hasNoData() ? keys.getNoData() : Double.NaN,
-                    toMeters);
-            reader.dispose();
-            return model;
-        } catch (IOException | NoninvertibleTransformException | IllegalArgumentException e) {
-            throw new GeoDataException(
-                    file + ": cannot be read as a GeoTIFF (" + e.getMessage() + "); give a georeferenced raster", e);
-        }
-    }
-
-    /** Codes are read by our own door, which knows the common ones without opening a database. */
-    private static LayerCrs crs(Path file, GeoTiffIIOMetadataDecoder keys) {
-        Optional<String> code = code(keys, PROJECTED_KEY).or(() -> code(keys, GEOGRAPHIC_KEY));
-        if (code.isPresent()) {
-            return LayerCrs.of("EPSG:" + code.get());
-        }
-        return LayerCrs.of(described(file, keys));
-    }
-
-    /** The library throws Exception itself. */
-    private static String described(Path file, GeoTiffIIOMetadataDecoder keys) {
         try {
-            CoordinateReferenceSystem system = new GeoTiffMetadata2CRSAdapter(null).createCoordinateSystem(keys);
-            return ((Formattable) system).toWKT(0);
-        } catch (Exception e) {
+            Optional<LayerCrs> known = known(file, crs);
+            Hints hints = known.isPresent()
+                    ? new Hints(Hints.DEFAULT_COORDINATE_REFERENCE_SYSTEM, DefaultGeographicCRS.WGS84)
+                    : null;
+            return open(file, toMeters, known, hints);
+        } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
+            if (e instanceof GeoDataException known) {
+                throw known;
+            }
             throw new GeoDataException(
-                    file + ": its coordinate system is not understood (" + e.getMessage()
-                            + "); write it anew with an EPSG code",
+                    file + ": cannot be read as a GeoTIFF elevation raster (" + firstLine(e)
+                            + "); give a GeoTIFF with one band of heights",
                     e);
         }
     }
 
-    private static Optional<String> code(GeoTiffIIOMetadataDecoder keys, int key) {
-        String text = keys.getGeoKey(key);
-        boolean number = text != null && !text.isBlank() && Integer.parseInt(text.trim()) < LARGEST_CODE;
-        return number ? Optional.of(text.trim()) : Optional.empty();
+    private static Optional<LayerCrs> known(Path file, Optional<String> given) throws IOException {
+        Optional<String> text = given.isPresent() ? given : GeoKeys.code(file);
+        return text.map(LayerCrs::of);
+    }
+
+    private static ElevationModel open(Path file, double toMeters, Optional<LayerCrs> known, Hints hints)
+            throws IOException, NoninvertibleTransformException {
+        GeoTiffReader reader = new GeoTiffReader(file.toFile(), hints);
+        GridCoverage2D coverage = null;
+        try {
+            coverage = reader.read((org.geotools.api.parameter.GeneralParameterValue[]) null);
+            RenderedImage image = coverage.getRenderedImage();
+            if ((long) image.getWidth() * image.getHeight() > MOST_CELLS) {
+                throw new GeoDataException(file + ": has " + image.getWidth() + " x " + image.getHeight()
+                        + " cells; at most " + MOST_CELLS / 1_000_000 + " million are read; cut it to the basin");
+            }
+            AffineTransform toWorld =
+                    new AffineTransform((AffineTransform) reader.getOriginalGridToWorld(PixelInCell.CELL_CENTER));
+            var noData = CoverageUtilities.getNoDataProperty(coverage);
+            LayerCrs crs = known.orElseGet(() -> own(file, reader));
+            return new ElevationModel(
+                    file,
+                    image.getData(),
+                    toWorld.createInverse(),
+                    crs,
+                    noData == null ? Double.NaN : noData.getAsSingleValue(),
+                    toMeters);
+        } finally {
+            if (coverage != null) {
+                coverage.dispose(true);
+            }
+            reader.dispose();
+        }
+    }
+
+    private static LayerCrs own(Path file, GeoTiffReader reader) {
+        if (reader.getCoordinateReferenceSystem() instanceof Formattable crs
+                && !(crs instanceof org.geotools.referencing.crs.DefaultEngineeringCRS)) {
+            return LayerCrs.of(crs.toWKT(0));
+        }
+        throw new GeoDataException(file + ": says no coordinate system; give a raster that does");
+    }
+
+    private static String firstLine(Exception e) {
+        String message = e.getMessage();
+        return message == null
+                ? e.getClass().getSimpleName()
+                : message.lines().findFirst().orElse("");
     }
 
     @Override
     public OptionalDouble elevation(double longitude, double latitude) {
-        double[] xy = crs.fromLonLat(longitude, latitude);
-        Point2D at = toGrid.transform(new Point2D.Double(xy[0], xy[1]), null);
-        double column = at.getX();
-        double row = at.getY();
-        if (!(column >= -HALF
-                && row >= -HALF
-                && column <= heights.getWidth() - HALF
-                && row <= heights.getHeight() - HALF)) {
+        double[] xy;
+        try {
+            xy = crs.fromLonLat(longitude, latitude);
+        } catch (GeoDataException outside) {
             return OptionalDouble.empty();
         }
-        int c = (int) Math.floor(column);
-        int r = (int) Math.floor(row);
-        double x = column - c;
-        double y = row - r;
-        OptionalDouble a = cell(c, r);
-        OptionalDouble b = cell(c + 1, r);
-        OptionalDouble d = cell(c, r + 1);
-        OptionalDouble e = cell(c + 1, r + 1);
-        if (a.isPresent() && b.isPresent() && d.isPresent() && e.isPresent()) {
-            double upper = a.getAsDouble() * (1 - x) + b.getAsDouble() * x;
-            double lower = d.getAsDouble() * (1 - x) + e.getAsDouble() * x;
-            return OptionalDouble.of(toMeters * (upper * (1 - y) + lower * y));
+        Point2D cell = toCell.transform(new Point2D.Double(xy[0], xy[1]), null);
+        double x = cell.getX();
+        double y = cell.getY();
+        if (!(x >= -HALF && x <= columns - HALF && y >= -HALF && y <= rows - HALF)) {
+            return OptionalDouble.empty();
         }
-        OptionalDouble nearest = cell((int) Math.floor(column + HALF), (int) Math.floor(row + HALF));
-        return nearest.isPresent() ? OptionalDouble.of(toMeters * nearest.getAsDouble()) : nearest;
+        x = Math.max(0, Math.min(columns - 1, x));
+        y = Math.max(0, Math.min(rows - 1, y));
+        return between(x, y);
     }
 
-    private OptionalDouble cell(int column, int row) {
-        if (column < 0 || row < 0 || column >= heights.getWidth() || row >= heights.getHeight()) {
-            return OptionalDouble.empty();
+    private OptionalDouble between(double x, double y) {
+        int left = (int) Math.min(Math.floor(x), Math.max(0, columns - 2));
+        int top = (int) Math.min(Math.floor(y), Math.max(0, rows - 2));
+        double sum = 0;
+        for (int dy = 0; dy <= 1; dy++) {
+            for (int dx = 0; dx <= 1; dx++) {
+                double weight = (dx == 0 ? 1 - (x - left) : x - left) * (dy == 0 ? 1 - (y - top) : y - top);
+                if (weight > 0) {
+                    float height = heights[(top + dy) * columns + left + dx];
+                    if (Float.isNaN(height)) {
+                        return OptionalDouble.empty();
+                    }
+                    sum += weight * height;
+                }
+            }
         }
-        double value = heights.getSampleDouble(column, row, 0);
-        return Double.isNaN(value) || value == noValue ? OptionalDouble.empty() : OptionalDouble.of(value);
+        return OptionalDouble.of(sum * toMeters);
+    }
+
+    /** Number of columns. */
+    public int columns() {
+        return columns;
+    }
+
+    /** Number of rows. */
+    public int rows() {
+        return rows;
+    }
+
+    @Override
+    public String toString() {
+        return file + " (" + columns + " x " + rows + ", " + crs.name() + ")";
     }
 }
