@@ -27,6 +27,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.silverwake.geo.assembly.ReachPart;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.layer.LayerSource;
+import org.silverwake.geo.layer.Layers;
+import org.silverwake.geo.layer.VectorLayer;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.ReachShade;
 import org.w3c.dom.Document;
@@ -82,6 +85,21 @@ class ReachLayersTest {
             assertThat(rows.getString(1)).isEqualTo("may-be-above");
             assertThat(rows.getString(2)).isNull();
         }
+    }
+
+    /** What we write, we read: by the project's own reader, which is tested on other programs' files. */
+    @Test
+    void ownReaderReadsItBack() {
+        Path file = folder.resolve("reaches.gpkg");
+        ReachLayers.write(file, map(), List.of(layer()), LocalDate.of(2026, 11, 25));
+        VectorLayer read = Layers.read(
+                new LayerSource(file, Optional.of("dry"), Optional.empty(), Optional.empty(), Optional.empty()));
+        assertThat(read.columns()).contains("class", "total_ng_per_l");
+        assertThat(read.features()).hasSize(2);
+        assertThat(read.features().get(0).attributes()).containsEntry("total_ng_per_l", 31.5);
+        assertThat(read.features().get(0).geometry().equalsExact(map().reach(1).line()))
+                .isTrue();
+        assertThat(read.features().get(1).attributes()).doesNotContainKey("total_ng_per_l");
     }
 
     /** The style is read by the library's own filter parser and chooses the rule of the reach's class. */
