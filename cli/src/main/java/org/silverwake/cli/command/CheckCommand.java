@@ -14,6 +14,7 @@ import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.geo.assembly.Defect;
+import org.silverwake.geo.map.CheckPicture;
 import org.silverwake.geo.place.PlacedPoint;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +48,11 @@ public final class CheckCommand implements Callable<Integer> {
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Tables.defects(basin, folder.path().resolve("check-defects.csv"));
+            CheckPicture.draw(
+                    basin.map(),
+                    basin.points(),
+                    input.project().title(),
+                    folder.path().resolve("check.png"));
             folder.complete();
         } finally {
             folder.discard();

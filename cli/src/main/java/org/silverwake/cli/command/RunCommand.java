@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.Layers;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
@@ -57,6 +58,7 @@ public final class RunCommand implements Callable<Integer> {
             Outcome outcome = MainRun.run(scenario, watch::step);
             watch.step("write tables and layers");
             Tables.write(outcome, folder.path().resolve("tables"));
+            Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
             Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);

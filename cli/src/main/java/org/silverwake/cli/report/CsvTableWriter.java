@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.silverwake.cli.text.Numbers;
 
 /** One CSV table: UTF-8, comma, a header with units. Rows are given cell by cell. */
 final class CsvTableWriter implements AutoCloseable {

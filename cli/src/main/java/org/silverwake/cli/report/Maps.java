@@ -12,26 +12,23 @@ import java.util.List;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
-import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapPoint;
 import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
-import org.silverwake.geo.map.ReachShade;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Answer;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
-import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ScreeningRow;
 import org.silverwake.model.transport.Bound;
 
 /** Concentration maps: by default one guideline for every flow state; all of them on request. */
 public final class Maps {
-    private static final double FAR = 10;
     private static final int ALL_STATES = -1;
 
     private final Outcome outcome;
@@ -93,7 +90,7 @@ public final class Maps {
                 project.title(),
                 subtitle(guideline, state),
                 "Estimate compared with the guideline",
-                classes(guideline, factor),
+                Shading.classes(factor),
                 marks,
                 points(),
                 List.of(new GuidelineLine(
@@ -121,18 +118,6 @@ public final class Maps {
         return what + ", flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
     }
 
-    private static List<LineClass> classes(Guideline guideline, double factor) {
-        String f = Numbers.shown(factor, 3);
-        return List.of(
-                ReachShade.FAR_ABOVE.withLegend("Above, by more than " + Numbers.shown(FAR * factor, 3) + " x"),
-                ReachShade.ABOVE.withLegend("Above, by more than " + f + " x"),
-                ReachShade.LIKELY_ABOVE.withLegend("May be above; low estimate is"),
-                ReachShade.MAY_BE_ABOVE.withLegend("May be above"),
-                ReachShade.BELOW.withLegend("Below by this estimate, under 1/" + f),
-                ReachShade.NOT_ASSESSED.withLegend("Not assessed"),
-                ReachShade.NO_WATER.withLegend("No water"));
-    }
-
     private ReachMark mark(Guideline guideline, int state, int reach) {
         ScreeningRow row = state == ALL_STATES
                 ? outcome.screening().row(guideline, reach)
@@ -141,7 +126,7 @@ public final class Maps {
                 && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach)
                 && row.answer() != Answer.NOT_ASSESSED;
         return new ReachMark(
-                shade(
+                Shading.of(
                                 row,
                                 outcome.screening()
                                         .rule()
@@ -150,18 +135,6 @@ public final class Maps {
                 row.verdict().hatched() && row.answer() != Answer.BELOW_BY_THIS_ESTIMATE,
                 nearBank,
                 row.verdict().aboveFromBackground());
-    }
-
-    private static ReachShade shade(ScreeningRow row, double factor) {
-        return switch (row.answer()) {
-            case ABOVE -> row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
-            case MAY_BE_ABOVE -> row.verdict().leansAbove() ? ReachShade.LIKELY_ABOVE : ReachShade.MAY_BE_ABOVE;
-            case BELOW_BY_THIS_ESTIMATE -> ReachShade.BELOW;
-            case NOT_ASSESSED ->
-                row.verdict().reason().filter(r -> r == NotAssessed.NO_WATER).isPresent()
-                        ? ReachShade.NO_WATER
-                        : ReachShade.NOT_ASSESSED;
-        };
     }
 
     private List<MapPoint> points() {

@@ -17,6 +17,7 @@ import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.chart.ProfileChart;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.Fonts;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.network.RiverNetwork;

@@ -156,17 +156,9 @@ final class ReachesTable {
         for (Fraction fraction : Fraction.values()) {
             csv.number(wet ? result.background(s, r, fraction) * NANOGRAMS_PER_LITER : Double.NaN);
         }
-        double low = Double.POSITIVE_INFINITY;
-        double high = 0;
-        for (Bound bound : Bound.values()) {
-            for (int v = 0; v < result.variants(); v++) {
-                low = Math.min(low, result.bed(bound, v, r));
-                high = Math.max(high, result.bed(bound, v, r));
-            }
-        }
         boolean bed = result.isBedAssessed(r);
-        csv.number(bed ? low * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
-                .number(bed ? high * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
+        csv.number(bed ? result.bedLow(r) * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
+                .number(bed ? result.bedHigh(r) * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
                 .number(bed ? result.backgroundBed(r) * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
                 .yes(result.solution(Bound.CARRIED_THROUGH, s).isNearBank(r))
                 .yes(result.solution(Bound.CARRIED_THROUGH, s).slurry().contains(r));

@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.screening.Medium;

@@ -8,6 +8,7 @@ import java.util.List;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.balance.Balance;

@@ -8,10 +8,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.assembly.Assembly;
 import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.layer.Layers;
@@ -51,7 +51,7 @@ public record Basin(
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
-        RiverMap assembled = Assembly.assemble(layer, options(rivers, elevation));
+        RiverMap assembled = Assembly.assemble(layer, options(layer, rivers, elevation));
         Placement placement = Placer.place(assembled, layer.crs(), requests(scenario));
         RiverMap map = elevation
                 .map(model -> ReachHeights.sample(placement.map(), model))
@@ -62,7 +62,8 @@ public record Basin(
         return new Basin(layer, map, network, table(map, network), placement.points(), List.copyOf(warnings));
     }
 
-    private static AssemblyOptions options(ScenarioInput.Rivers rivers, Optional<ElevationModel> elevation) {
+    private static AssemblyOptions options(
+            VectorLayer layer, ScenarioInput.Rivers rivers, Optional<ElevationModel> elevation) {
         List<AssemblyOptions.ColumnMapping> columns = new ArrayList<>();
         for (ScenarioInput.Column column : rivers.columns()) {
             columns.add(
@@ -70,10 +71,7 @@ public record Basin(
         }
         List<AssemblyOptions.Outlet> outlets = new ArrayList<>();
         for (ScenarioInput.Outlet outlet : rivers.outlets()) {
-            outlets.add(new AssemblyOptions.Outlet(
-                    outlet.feature(),
-                    outlet.position().map(p -> OptionalDouble.of(p.x())).orElse(OptionalDouble.empty()),
-                    outlet.position().map(p -> OptionalDouble.of(p.y())).orElse(OptionalDouble.empty())));
+            outlets.add(outlet(layer, outlet));
         }
         return new AssemblyOptions(
                 rivers.snapToleranceMeters(),
@@ -82,6 +80,15 @@ public record Basin(
                 outlets,
                 rivers.orientBy().stream().map(AssemblyOptions.Criterion::of).toList(),
                 elevation.map(model -> model));
+    }
+
+    private static AssemblyOptions.Outlet outlet(VectorLayer layer, ScenarioInput.Outlet outlet) {
+        if (outlet.position().isEmpty()) {
+            return AssemblyOptions.Outlet.ofFeature(outlet.feature().orElseThrow());
+        }
+        ScenarioInput.Position at = outlet.position().get();
+        double[] lonLat = at.inLayerCrs() ? layer.crs().toLonLat(at.x(), at.y()) : new double[] {at.x(), at.y()};
+        return AssemblyOptions.Outlet.ofPoint(lonLat[0], lonLat[1]);
     }
 
     private static List<PointRequest> requests(ScenarioInput scenario) {
@@ -153,6 +160,11 @@ public record Basin(
     /** The map's reach for a reach of the network. */
     public RiverMap.Reach reach(int r) {
         return map.reach(network.inputIndex(r));
+    }
+
+    /** The same basin with further defects. */
+    Basin withDefects(List<Defect> further) {
+        return new Basin(layer, map.withDefects(further), network, table, points, warnings);
     }
 
     /** The reach of the network that begins at a point. */

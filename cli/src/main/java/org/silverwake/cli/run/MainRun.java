@@ -10,6 +10,7 @@ import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.model.Water;
+import org.silverwake.model.balance.Balance;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.OutsideModelException;
 import org.silverwake.model.transport.SteadyResult;
@@ -49,7 +50,7 @@ public final class MainRun {
         ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result);
         return new Outcome(
                 scenario,
-                basin,
+                basin.withDefects(OddRoughness.find(basin, result)),
                 water,
                 result,
                 screened.screening(),
@@ -77,6 +78,11 @@ public final class MainRun {
                 warnings.add(state + ": k D/U^2 is " + number
                         + "; above 0.05 dispersion, which this model leaves out, shows in the answer");
             }
+            if (!settles(result, s)) {
+                warnings.add(
+                        state + ": nothing settles anywhere, so both bounds are the same and the bed is not assessed;"
+                                + " skin shear is above tau-cd and sand stays in suspension");
+            }
             slurry(warnings, basin, result, s, state);
             if (scenario.settings().value("mercury.kd-slope") == 0 && isDense(result, s)) {
                 warnings.add(
@@ -97,6 +103,16 @@ public final class MainRun {
             List<String> names = slurry.stream().map(r -> basin.reach(r).id()).toList();
             warnings.add(state + ": slurry, outside this model, above 5 g/L of solids in " + String.join(", ", names));
         }
+    }
+
+    private static boolean settles(SteadyResult result, int state) {
+        var solution = result.solution(Bound.LAID_DOWN, state);
+        for (int v = 0; v < result.variants(); v++) {
+            if (solution.balance(v).sum(Balance.Process.SETTLED) > 0) {
+                return true;
+            }
+        }
+        return result.input().sites().isEmpty();
     }
 
     private static boolean isDense(SteadyResult result, int state) {

@@ -120,8 +120,8 @@ final class ScreeningStep {
                 }
             }
             if (result.isBedAssessed(r)) {
-                builder.bed(Estimate.LAID_DOWN, r, lowestBed(result, r));
-                builder.bed(Estimate.CARRIED_THROUGH, r, highestBed(result, r));
+                builder.bed(Estimate.LAID_DOWN, r, result.bedLow(r));
+                builder.bed(Estimate.CARRIED_THROUGH, r, result.bedHigh(r));
                 builder.bed(Estimate.BACKGROUND, r, result.backgroundBed(r));
             }
         }
@@ -158,25 +158,5 @@ final class ScreeningStep {
         builder.water(measure, Estimate.LAID_DOWN, s, r, result.low(s, r, fraction));
         builder.water(measure, Estimate.CARRIED_THROUGH, s, r, result.high(s, r, fraction));
         builder.water(measure, Estimate.BACKGROUND, s, r, result.background(s, r, fraction));
-    }
-
-    private static double lowestBed(SteadyResult result, int r) {
-        double low = Double.POSITIVE_INFINITY;
-        for (Bound bound : Bound.values()) {
-            for (int v = 0; v < result.variants(); v++) {
-                low = Math.min(low, result.bed(bound, v, r));
-            }
-        }
-        return low;
-    }
-
-    private static double highestBed(SteadyResult result, int r) {
-        double high = 0;
-        for (Bound bound : Bound.values()) {
-            for (int v = 0; v < result.variants(); v++) {
-                high = Math.max(high, result.bed(bound, v, r));
-            }
-        }
-        return high;
     }
 }

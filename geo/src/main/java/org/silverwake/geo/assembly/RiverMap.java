@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
 /**
@@ -81,6 +82,21 @@ public final class RiverMap {
     /** Defects found and repairs made, in the order of their kinds. */
     public List<Defect> defects() {
         return defects;
+    }
+
+    /** The same network with further defects, for what shows only once water runs. */
+    public RiverMap withDefects(List<Defect> further) {
+        List<Defect> all = new ArrayList<>(defects);
+        all.addAll(further);
+        return new RiverMap(reaches, nodeCount, all);
+    }
+
+    /** A defect in the middle of a reach, not repaired. */
+    public Defect defectAt(int index, Defect.Kind kind, String text, String remedy) {
+        Reach reach = reaches.get(index);
+        LineString line = reach.line();
+        Coordinate middle = line.getCoordinateN(line.getNumPoints() / 2);
+        return new Defect(kind, middle.x, middle.y, List.of(reach.part().featureId()), text, remedy, false);
     }
 
     /** Reach ids in index order. */

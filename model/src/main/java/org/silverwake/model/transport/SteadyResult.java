@@ -178,6 +178,28 @@ public final class SteadyResult {
                 (solution, cell) -> solution.mercuryDeposition(cell, variant) + solution.backgroundDeposition(cell));
     }
 
+    /** Lowest of {@link #bed} over bounds and variants [kg/kg dry]. */
+    public double bedLow(int reach) {
+        double low = Double.POSITIVE_INFINITY;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < variants(); v++) {
+                low = Math.min(low, bed(bound, v, reach));
+            }
+        }
+        return low;
+    }
+
+    /** Highest of {@link #bed} over bounds and variants [kg/kg dry]. */
+    public double bedHigh(int reach) {
+        double high = 0;
+        for (Bound bound : Bound.values()) {
+            for (int v = 0; v < variants(); v++) {
+                high = Math.max(high, bed(bound, v, reach));
+            }
+        }
+        return high;
+    }
+
     /** The same of background mercury alone [kg/kg dry]. */
     public double backgroundBed(int reach) {
         return bedMean(Bound.LAID_DOWN, reach, StateSolution::backgroundDeposition);

@@ -19,6 +19,7 @@ public final class StateHydraulics {
     private final double[] shearVelocity;
     private final double[] travelTime;
     private final boolean[] oddRoughness;
+    private final double[] impliedRoughness;
 
     private StateHydraulics(int state, int n) {
         this.state = state;
@@ -32,6 +33,7 @@ public final class StateHydraulics {
         this.shearVelocity = new double[n];
         this.travelTime = new double[n];
         this.oddRoughness = new boolean[n];
+        this.impliedRoughness = new double[n];
     }
 
     /** Hydraulics of a state on cells, each taken at its mean discharge. */
@@ -54,6 +56,7 @@ public final class StateHydraulics {
                         shear.velocity(hydraulics.properties(state).density());
                 result.travelTime[c] = cells.length(c) / section.velocity();
                 result.oddRoughness[c] = shear.isRoughnessOdd();
+                result.impliedRoughness[c] = shear.impliedRoughness();
             }
         }
         return result;
@@ -122,5 +125,10 @@ public final class StateHydraulics {
     /** Whether the Manning n that slope, depth and velocity imply is out of range. */
     public boolean isRoughnessOdd(int cell) {
         return oddRoughness[cell];
+    }
+
+    /** Manning n that slope, depth and velocity imply [s/m^(1/3)]; 0 where no slope is known. */
+    public double impliedRoughness(int cell) {
+        return impliedRoughness[cell];
     }
 }

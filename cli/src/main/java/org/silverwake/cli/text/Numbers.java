@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.report;
+package org.silverwake.cli.text;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

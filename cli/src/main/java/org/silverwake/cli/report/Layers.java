@@ -1,0 +1,156 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.write.Column;
+import org.silverwake.geo.write.ReachLayer;
+import org.silverwake.geo.write.ReachLayers;
+import org.silverwake.geo.write.ReachStyle;
+import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.screening.Averaging;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.ScreeningRow;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyResult.Fraction;
+
+/** Results as a GeoPackage: one layer for each flow state, styled by the guideline that maps show. */
+public final class Layers {
+    private static final double NANOGRAMS_PER_LITER = 1e9;
+    private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
+
+    private static final int LONGEST_NAME = 40;
+
+    private final Outcome outcome;
+    private final List<Guideline> guidelines;
+    private final Optional<Guideline> shown;
+
+    private Layers(Outcome outcome) {
+        this.outcome = outcome;
+        this.guidelines = Shown.drawable(outcome);
+        this.shown = Shown.guideline(outcome);
+    }
+
+    /** Writes reaches.gpkg into a folder. */
+    public static void write(Outcome outcome, Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Layers layers = new Layers(outcome);
+        List<ReachLayer> all = new ArrayList<>();
+        for (int s = 0; s < outcome.scenario().states().size(); s++) {
+            all.add(layers.layer(s));
+        }
+        ReachLayers.write(
+                folder.resolve("reaches.gpkg"),
+                outcome.basin().map(),
+                all,
+                outcome.scenario().project().date());
+    }
+
+    private ReachLayer layer(int state) {
+        RiverNetwork network = outcome.basin().network();
+        List<Integer> reaches = new ArrayList<>();
+        List<List<Object>> rows = new ArrayList<>();
+        for (int r = 0; r < network.size(); r++) {
+            reaches.add(network.inputIndex(r));
+            rows.add(row(r, state));
+        }
+        String name = outcome.scenario().states().get(state).name();
+        Optional<ReachStyle> style = shown.map(g -> new ReachStyle(
+                "class",
+                Shading.classes(outcome.screening().rule().factor(g.observable().medium()))));
+        return new ReachLayer(
+                "reaches_" + plain(name),
+                outcome.scenario().project().title() + ", " + name,
+                columns(),
+                reaches,
+                rows,
+                style);
+    }
+
+    private List<Column> columns() {
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.text("reach"),
+                Column.text("feature"),
+                Column.text("river"),
+                Column.text("flow_state"),
+                Column.text("class"),
+                Column.real("length_m"),
+                Column.real("discharge_head_m3_per_s"),
+                Column.real("discharge_end_m3_per_s"),
+                Column.real("hg_whole_low_ng_per_l"),
+                Column.real("hg_whole_high_ng_per_l"),
+                Column.real("hg_filtered_low_ng_per_l"),
+                Column.real("hg_filtered_high_ng_per_l"),
+                Column.real("hg_whole_background_ng_per_l"),
+                Column.real("bed_low_mg_per_kg_dry"),
+                Column.real("bed_high_mg_per_kg_dry")));
+        for (Guideline guideline : guidelines) {
+            columns.add(Column.text("answer_" + plain(guideline.id())));
+            columns.add(Column.real("ratio_low_" + plain(guideline.id())));
+            columns.add(Column.real("ratio_high_" + plain(guideline.id())));
+        }
+        return columns;
+    }
+
+    private List<Object> row(int r, int s) {
+        SteadyResult result = outcome.result();
+        RiverMap.Reach reach = outcome.basin().reach(r);
+        boolean wet = result.isWet(s, r);
+        boolean bed = result.isBedAssessed(r);
+        List<Object> row = new ArrayList<>(Arrays.asList(
+                reach.id(),
+                reach.part().featureId(),
+                reach.name().orElse(null),
+                outcome.scenario().states().get(s).name(),
+                shown.map(g -> Shading.of(
+                                        answer(g, r, s),
+                                        outcome.screening()
+                                                .rule()
+                                                .factor(g.observable().medium()))
+                                .key())
+                        .orElse(null),
+                reach.lengthMeters(),
+                result.input().hydraulics().water(s).head(r),
+                result.input().hydraulics().water(s).end(r),
+                wet ? result.low(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : null,
+                wet ? result.high(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : null,
+                wet ? result.low(s, r, Fraction.FILTERED) * NANOGRAMS_PER_LITER : null,
+                wet ? result.high(s, r, Fraction.FILTERED) * NANOGRAMS_PER_LITER : null,
+                wet ? result.background(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : null,
+                bed ? result.bedLow(r) * MILLIGRAMS_PER_KILOGRAM : null,
+                bed ? result.bedHigh(r) * MILLIGRAMS_PER_KILOGRAM : null));
+        for (Guideline guideline : guidelines) {
+            ScreeningRow answer = answer(guideline, r, s);
+            row.add(answer.answer().words());
+            row.add(answer.ratioLow().orElse(null));
+            row.add(answer.ratioHigh().orElse(null));
+        }
+        return row;
+    }
+
+    private ScreeningRow answer(Guideline guideline, int r, int s) {
+        return guideline.observable().averaging() == Averaging.BED
+                ? outcome.screening().row(guideline, r)
+                : outcome.screening().inState(guideline, r, s);
+    }
+
+    private static String plain(String name) {
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_");
+        return plain.substring(0, Math.min(LONGEST_NAME, plain.length()));
+    }
+}
