@@ -12,10 +12,10 @@ import org.silverwake.model.quantity.Dimension;
  * @param path stable dotted path, as in {@code mercury.log10-kd}
  * @param unit the unit in which range and default are given here and on the reference page, as people write it
  * @param toSi factor from that unit to SI (1 where the unit is SI or none) [-]
- * @param low smallest accepted value, in the unit given
- * @param fallback default, in the unit given; NaN-free: a setting without one is required where it acts
+ * @param low smallest accepted value [the setting's unit]
+ * @param fallback default [the setting's unit]; meaningless where there is none
  * @param hasDefault whether {@code fallback} may be used
- * @param high largest accepted value, in the unit given
+ * @param high largest accepted value [the setting's unit]
  * @param source where the default comes from, with "(from memory)" or "(common practice, no source)" where so
  * @param acts where it acts, in a few words
  */

@@ -27,7 +27,12 @@ public final class UpstreamSums {
         this.tree = !branching;
     }
 
-    /** Sum of {@code local} over each reach and all upstream of it, each once; same unit as {@code local}. */
+    /**
+     * Sum of local values over each reach and all upstream of it, each once.
+     *
+     * @param local value of each reach [any unit]
+     * @return sums [the local values' unit]
+     */
     public double[] total(double[] local) {
         double[] totals = new double[local.length];
         boolean[] known = new boolean[local.length];
@@ -39,8 +44,9 @@ public final class UpstreamSums {
      * Local values whose upstream sums are the given totals. Where a total is not known, the local value is 0. Local
      * values come out negative where totals fall downstream.
      *
-     * @param totals sum at the lower end of each reach, any unit
+     * @param totals sum at the lower end of each reach [any unit]
      * @param known where a total is given
+     * @return local values [the totals' unit]
      */
     public double[] local(double[] totals, boolean[] known) {
         double[] local = new double[totals.length];

@@ -58,6 +58,7 @@ public record Quantity(double si, Dimension dimension) {
     /**
      * The number in a unit.
      *
+     * @return the number [the unit asked for]
      * @throws IllegalArgumentException if the dimension does not accept the unit
      */
     public double in(String unit) {

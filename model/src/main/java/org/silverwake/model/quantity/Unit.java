@@ -14,7 +14,8 @@ public record Unit(String name, double toSi, double offset) {
     /**
      * A number in this unit as SI.
      *
-     * @param number in this unit [-]
+     * @param number a number [this unit]
+     * @return the same [SI]
      */
     public double si(double number) {
         return number * toSi + offset;
@@ -24,6 +25,7 @@ public record Unit(String name, double toSi, double offset) {
      * An SI value as a number in this unit.
      *
      * @param si value [SI]
+     * @return the same [this unit]
      */
     public double number(double si) {
         return (si - offset) / toSi;

@@ -15,7 +15,7 @@ public final class Column {
         this.values = new double[size];
     }
 
-    /** A column with these values, all present, any unit. */
+    /** A column with these values, all present [any unit]. */
     public static Column of(double... values) {
         Column column = new Column(values.length);
         for (int i = 0; i < values.length; i++) {
@@ -28,7 +28,7 @@ public final class Column {
      * Puts a value while the column is being built.
      *
      * @param reach reach index [-]
-     * @param value finite, any unit
+     * @param value finite [any unit]
      */
     public void put(int reach, double value) {
         if (!Double.isFinite(value)) {
