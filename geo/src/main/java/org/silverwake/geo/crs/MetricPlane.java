@@ -19,8 +19,8 @@ import org.locationtech.jts.geom.Geometry;
  *
  * <p>It is the oblique stereographic projection of the WGS 84 ellipsoid (Snyder 1987, Map projections, a working manual,
  * USGS Professional Paper 1395, p. 160-162, equations 3-1, 21-24 to 21-27 and 21-36 to 21-38): conformal, so circles of
- * search stay circles. Distortion: lengths are true at the centre and too long by 0.006 % at 100 km from it, 0.15 % at
- * 500 km, 0.6 % at 1000 km, and by a factor 2 a quarter of the globe away. Longitudes enter only by their difference
+ * search stay circles. Distortion: lengths are true at the centre and off by at most 0.011 % at 100 km from it, 0.18 % at
+ * 500 km, 0.7 % at 1000 km, and by a factor 2 a quarter of the globe away. Longitudes enter only by their difference
  * from the centre's, so a layer over the antimeridian lies together.
  */
 public final class MetricPlane {

@@ -126,8 +126,8 @@ final class DbfTable {
         if (name.equals("65001")) {
             return "UTF-8";
         }
-        if (name.startsWith("8859")) {
-            return "ISO-8859-" + name.substring(4).replaceFirst("^[-_]", "");
+        if (name.matches("(ISO)?[ _-]?8859[ _-]?\\d+")) {
+            return "ISO-8859-" + name.replaceFirst("^.*8859[ _-]?", "");
         }
         if (name.matches("125\\d|874")) {
             return "windows-" + name;
