@@ -28,6 +28,9 @@ final class CrsBuilder {
     private static final double SAME_FLATTENING = 1e-4;
 
     private static final double SAME_AXIS = 0.01;
+    /** Programs write the degree with 15 to 18 digits. */
+    private static final double SAME_UNIT = 1e-9;
+
     /** The one datum on the new ellipsoid that lies 300 m from WGS 84, GGRS87 (EPSG:6121). */
     private static final String OLD_ON_NEW_ELLIPSOID = "(?i).*(GGRS|Greek.Geodetic).*";
 
@@ -86,12 +89,11 @@ final class CrsBuilder {
 
     static Built fromTree(WktNode given) {
         WktNode root = OlderWkt.tidy(given);
-        String code = root.code().orElse("");
-        if (root.is("GEOGCS") && code.equals("EPSG:4326")) {
-            return new Built("WGS 84 (EPSG:4326)", Optional.empty(), true, Optional.empty());
-        }
         WktNode geographic = root.is("GEOGCS") ? root : root.need("GEOGCS");
         boolean same = isWgs84InAllButName(geographic);
+        if (same && root.is("GEOGCS") && isDegree(root.need("UNIT"))) {
+            return new Built(name(root.name(), root.code().orElse("")), Optional.empty(), true, Optional.empty());
+        }
         boolean tied = same || geographic.need("DATUM").child("TOWGS84").isPresent();
         Optional<MathTransform> registered = tied
                 ? Optional.empty()
@@ -181,9 +183,16 @@ final class CrsBuilder {
 
     private static Built built(
             CoordinateReferenceSystem system, MathTransform way, String code, Optional<String> doubt) {
-        String name = system.getName().getCode();
-        String full = code.isEmpty() ? name + " (no code)" : name + " (" + code + ")";
-        return new Built(full, Optional.of(way), CrsCodes.isGeographic(system), doubt);
+        String name = name(system.getName().getCode(), code);
+        return new Built(name, Optional.of(way), CrsCodes.isGeographic(system), doubt);
+    }
+
+    private static String name(String name, String code) {
+        return name + (code.isEmpty() ? " (no code)" : " (" + code + ")");
+    }
+
+    private static boolean isDegree(WktNode unit) {
+        return Math.abs(Math.toDegrees(unit.number(0)) - 1) < SAME_UNIT;
     }
 
     private static Built named(Built built, String code) {

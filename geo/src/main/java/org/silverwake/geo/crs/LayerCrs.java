@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.geotools.api.referencing.operation.MathTransform;
 import org.geotools.api.referencing.operation.NoninvertibleTransformException;
 import org.geotools.api.referencing.operation.TransformException;
-import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.silverwake.geo.GeoDataException;
 
@@ -90,17 +90,25 @@ public final class LayerCrs {
      * @throws GeoDataException if the point is none of the system's
      */
     public double[] toLonLat(double x, double y) {
+        checkDegrees(x, y);
+        double[] lonLat = through(built.toLonLat().orElse(null), x, y);
+        if (!isPlace(lonLat[0], lonLat[1])) {
+            throw outside(x, y, null);
+        }
+        lonLat[0] = Geodesy.wrap(lonLat[0]);
+        return lonLat;
+    }
+
+    private void checkDegrees(double x, double y) {
         if (built.degrees() && !(Math.abs(y) <= MAX_LATITUDE && Math.abs(x) <= MAX_LONGITUDE)) {
             throw new GeoDataException(point(x, y) + " is not a place in degrees: longitude comes first (-180 to 180),"
                     + " then latitude (-90 to 90); correct the order, or give the system the numbers are in as"
                     + " rivers.crs");
         }
-        double[] lonLat = through(built.toLonLat().orElse(null), x, y);
-        if (!(Math.abs(lonLat[1]) <= MAX_LATITUDE && Double.isFinite(lonLat[0]))) {
-            throw outside(x, y, null);
-        }
-        lonLat[0] = Geodesy.wrap(lonLat[0]);
-        return lonLat;
+    }
+
+    private static boolean isPlace(double longitude, double latitude) {
+        return Math.abs(latitude) <= MAX_LATITUDE && Double.isFinite(longitude);
     }
 
     /**
@@ -120,10 +128,25 @@ public final class LayerCrs {
 
     /** A copy of a geometry of this system, in WGS 84 degrees, longitude first; height and measure stay. */
     public Geometry toLonLat(Geometry geometry) {
-        return Reshape.points(geometry, c -> {
-            double[] lonLat = toLonLat(c.x, c.y);
-            return new Coordinate(lonLat[0], lonLat[1]);
-        });
+        return Reshape.sequences(geometry, this::toLonLat);
+    }
+
+    private void toLonLat(CoordinateSequence points) {
+        double[] xy = new double[2 * points.size()];
+        for (int i = 0; i < points.size(); i++) {
+            xy[2 * i] = points.getX(i);
+            xy[2 * i + 1] = points.getY(i);
+            checkDegrees(xy[2 * i], xy[2 * i + 1]);
+        }
+        double[] lonLat = xy.clone();
+        transform(built.toLonLat().orElse(null), lonLat, xy);
+        for (int i = 0; i < points.size(); i++) {
+            if (!isPlace(lonLat[2 * i], lonLat[2 * i + 1])) {
+                throw outside(xy[2 * i], xy[2 * i + 1], null);
+            }
+            points.setOrdinate(i, CoordinateSequence.X, Geodesy.wrap(lonLat[2 * i]));
+            points.setOrdinate(i, CoordinateSequence.Y, lonLat[2 * i + 1]);
+        }
     }
 
     /**
@@ -140,16 +163,28 @@ public final class LayerCrs {
         }
     }
 
-    private double[] through(MathTransform transform, double x, double y) {
+    private double[] through(MathTransform way, double x, double y) {
         double[] point = {x, y};
-        if (transform != null) {
-            try {
-                transform.transform(point, 0, point, 0, 1);
-            } catch (TransformException | AssertionError e) {
-                throw outside(x, y, e);
-            }
-        }
+        transform(way, point, point.clone());
         return point;
+    }
+
+    /** Transforms pairs in place; {@code given} is what they were, for the message. */
+    private void transform(MathTransform way, double[] pairs, double[] given) {
+        if (way == null) {
+            return;
+        }
+        try {
+            way.transform(pairs, 0, pairs, 0, pairs.length / 2);
+        } catch (TransformException | AssertionError e) {
+            if (given.length == 2) {
+                throw outside(given[0], given[1], e);
+            }
+            for (int i = 0; i < given.length; i += 2) {
+                through(way, given[i], given[i + 1]);
+            }
+            throw outside(given[0], given[1], e);
+        }
     }
 
     private GeoDataException outside(double x, double y, Throwable cause) {

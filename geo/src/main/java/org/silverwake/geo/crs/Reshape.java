@@ -3,6 +3,7 @@
 
 package org.silverwake.geo.crs;
 
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
@@ -14,13 +15,24 @@ final class Reshape {
     private Reshape() {}
 
     static Geometry points(Geometry geometry, UnaryOperator<Coordinate> move) {
+        return sequences(geometry, points -> {
+            for (int i = 0; i < points.size(); i++) {
+                Coordinate moved = move.apply(new Coordinate(points.getX(i), points.getY(i)));
+                points.setOrdinate(i, CoordinateSequence.X, moved.x);
+                points.setOrdinate(i, CoordinateSequence.Y, moved.y);
+            }
+        });
+    }
+
+    /** A copy with each sequence of points changed as a whole. */
+    static Geometry sequences(Geometry geometry, Consumer<CoordinateSequence> change) {
         Geometry copy = geometry.copy();
         copy.apply(new CoordinateSequenceFilter() {
             @Override
             public void filter(CoordinateSequence points, int i) {
-                Coordinate moved = move.apply(new Coordinate(points.getX(i), points.getY(i)));
-                points.setOrdinate(i, CoordinateSequence.X, moved.x);
-                points.setOrdinate(i, CoordinateSequence.Y, moved.y);
+                if (i == 0) {
+                    change.accept(points);
+                }
             }
 
             @Override
