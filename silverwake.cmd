@@ -36,7 +36,7 @@ if errorlevel 1 (
 )
 echo silverwake: building, a minute or so ... 1>&2
 pushd "%HOME_DIR%"
-call mvn -B -ntp -q -DskipTests -Dspotless.check.skip=true package 1>&2
+call mvn -B -ntp -q -Dstyle.color=never -DskipTests -Dspotless.check.skip=true package 1>&2
 if errorlevel 1 (
     popd
     echo silverwake: the build failed; the lines above say why 1>&2
