@@ -118,11 +118,11 @@ final class LanternTables {
                 + place(
                         "Glimmer Weir intake",
                         "drinking intake",
-                        5200,
+                        0,
                         "L004",
                         0.45,
                         -0.08,
-                        "raw water for Lucernhaven")
+                        "raw water of Lucernhaven; its people are counted there")
                 + place("The Gloaming", "fishing", 0, "L003", 0.50, -0.1, "fishing ground of the lower river");
     }
 
