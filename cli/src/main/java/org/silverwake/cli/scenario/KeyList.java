@@ -52,7 +52,7 @@ final class KeyList {
         keys.add(word("rivers.filter", Kind.TEXT, NONE, "ECQL filter to choose features"));
         keys.add(word("rivers.id", Kind.TEXT, "the file's feature id", "column with the feature id"));
         keys.add(word("rivers.name", Kind.TEXT, NONE, "column with the river's name"));
-        KeyTable.RIVER_COLUMNS.forEach((name, dimension) -> {
+        KeyTable.riverColumns().forEach((name, dimension) -> {
             column(keys, "rivers.columns." + name, name.equals("kind"), dimension);
             if (KeyTable.BY_STATE.contains(name)) {
                 column(keys, "rivers.columns." + name + ".*", false, dimension);

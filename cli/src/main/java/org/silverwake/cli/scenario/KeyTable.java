@@ -16,7 +16,7 @@ import org.silverwake.model.quantity.Dimension;
 /** Every key that scenario.yaml may hold. The reader, its messages and the reference page all take it from here. */
 final class KeyTable {
     /** Columns of the river layer that may be mapped; the value is what they measure. */
-    static final Map<String, Dimension> RIVER_COLUMNS = Collections.unmodifiableMap(new TreeMap<>(Map.ofEntries(
+    private static final Map<String, Dimension> RIVER_COLUMNS = Collections.unmodifiableMap(new TreeMap<>(Map.ofEntries(
             Map.entry("drainage-area", Dimension.AREA),
             Map.entry("local-area", Dimension.AREA),
             Map.entry("slope", Dimension.SLOPE),
@@ -37,6 +37,11 @@ final class KeyTable {
     private static final List<Key> ALL = KeyList.build();
 
     private KeyTable() {}
+
+    /** Columns of the river layer that may be mapped, by name, and what they measure. */
+    static Map<String, Dimension> riverColumns() {
+        return RIVER_COLUMNS;
+    }
 
     /** All keys, settings included, in the order of the reference page. */
     static List<Key> all() {

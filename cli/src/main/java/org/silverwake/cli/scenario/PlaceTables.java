@@ -39,7 +39,7 @@ final class PlaceTables {
             .toList();
 
     /** The columns by table, for the reference page. */
-    static final Map<String, List<Key>> KEYS = Collections.unmodifiableMap(new TreeMap<>(Map.of(
+    private static final Map<String, List<Key>> KEYS = Collections.unmodifiableMap(new TreeMap<>(Map.of(
             "places",
             List.of(
                     Key.word("name", Kind.TEXT, "", "required, each once"),
@@ -60,6 +60,11 @@ final class PlaceTables {
     PlaceTables(StateNames states, Problems problems) {
         this.states = states;
         this.problems = problems;
+    }
+
+    /** Columns that each of these tables may have, by table. */
+    static Map<String, List<Key>> keys() {
+        return KEYS;
     }
 
     List<Place> places(Table table) {

@@ -77,11 +77,12 @@ final class ReferencePage {
                 + " `NAME: {column: COLUMN, unit: UNIT, missing: VALUE}`; `missing` is one value or a list, and may be left out."
                 + " Where the last column says so, one for each flow state will also do: `discharge: {dry: {column: Q1, unit:"
                 + " m3/s}, wet: {...}}`.\n\n| name | unit | by flow state |\n| --- | --- | --- |\n");
-        KeyTable.RIVER_COLUMNS.forEach((name, dimension) -> row(
-                page,
-                "`" + name + "`",
-                name.equals("kind") ? "text" : dimension.accepted().replace("-,", "none,"),
-                KeyTable.BY_STATE.contains(name) ? "yes" : ""));
+        KeyTable.riverColumns()
+                .forEach((name, dimension) -> row(
+                        page,
+                        "`" + name + "`",
+                        name.equals("kind") ? "text" : dimension.accepted().replace("-,", "none,"),
+                        KeyTable.BY_STATE.contains(name) ? "yes" : ""));
         page.append('\n');
     }
 
@@ -120,7 +121,7 @@ final class ReferencePage {
     private static void places(StringBuilder page) {
         page.append(
                 "### Places, gauges, abstractions\n\n| table | column | takes | meaning |\n| --- | --- | --- | --- |\n");
-        PlaceTables.KEYS.forEach((table, keys) -> {
+        PlaceTables.keys().forEach((table, keys) -> {
             for (Key key : keys) {
                 row(page, table, "`" + key.path() + "`", takes(key), key.meaning());
             }

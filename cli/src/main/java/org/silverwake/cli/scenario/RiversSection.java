@@ -46,7 +46,7 @@ final class RiversSection {
         List<Column> columns = new ArrayList<>();
         for (String key : section.names()) {
             YamlValue value = section.at(key);
-            Dimension dimension = KeyTable.RIVER_COLUMNS.get(key);
+            Dimension dimension = KeyTable.riverColumns().get(key);
             if (dimension == null || !value.isMap()) {
                 continue; // noted already
             }

@@ -61,7 +61,7 @@ final class AttributeReader {
 
     /** Name of a layer's file for messages. */
     static String name(VectorLayer layer) {
-        return layer.file() == null ? layer.name() : String.valueOf(layer.file().getFileName());
+        return layer.label();
     }
 
     private Values values(LayerFeature feature, AssemblyOptions options) {

@@ -30,4 +30,9 @@ public record VectorLayer(
         features = List.copyOf(features);
         warnings = List.copyOf(warnings);
     }
+
+    /** The file's name, else the layer's: for messages. */
+    public String label() {
+        return file == null ? name : String.valueOf(file.getFileName());
+    }
 }

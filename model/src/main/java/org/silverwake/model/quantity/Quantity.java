@@ -56,7 +56,7 @@ public record Quantity(double si, Dimension dimension) {
     }
 
     /**
-     * The number in a unit.
+     * The number in a unit [that unit].
      *
      * @return the number [the unit asked for]
      * @throws IllegalArgumentException if the dimension does not accept the unit
