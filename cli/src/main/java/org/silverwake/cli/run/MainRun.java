@@ -80,8 +80,8 @@ public final class MainRun {
             }
             if (!settles(result, s)) {
                 warnings.add(
-                        state + ": nothing settles anywhere, so both bounds are the same and the bed is not assessed;"
-                                + " skin shear is above tau-cd and sand stays in suspension");
+                        state + ": nothing settles in this state, so laid down and carried through are the same in it"
+                                + " (skin shear is above tau-cd, sand stays in suspension)");
             }
             slurry(warnings, basin, result, s, state);
             if (scenario.settings().value("mercury.kd-slope") == 0 && isDense(result, s)) {
@@ -89,10 +89,6 @@ public final class MainRun {
                         state
                                 + ": suspended sediment exceeds 1 g/L and log10 Kd does not fall with it (mercury.kd-slope is 0)");
             }
-        }
-        boolean leachTank = scenario.sites().stream().anyMatch(s -> s.path() == ScenarioInput.ReleasePath.LEACH_TANK);
-        if (leachTank) {
-            warnings.add("a leach tank is among the sites: cyanide was not assessed");
         }
         return List.copyOf(warnings);
     }

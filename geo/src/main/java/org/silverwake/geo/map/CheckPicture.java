@@ -65,8 +65,15 @@ public final class CheckPicture {
     private static List<Coordinate> places(RiverMap map, List<PlacedPoint> points, List<Defect> defects) {
         List<Coordinate> places = ConcentrationMap.places(map, List.of());
         points.forEach(point -> places.add(new Coordinate(point.longitude(), point.latitude())));
-        defects.forEach(defect -> places.add(new Coordinate(defect.longitude(), defect.latitude())));
+        defects.stream()
+                .filter(CheckPicture::hasPlace)
+                .forEach(defect -> places.add(new Coordinate(defect.longitude(), defect.latitude())));
         return places;
+    }
+
+    /** A null shape has no place; it is in the list alone. */
+    private static boolean hasPlace(Defect defect) {
+        return !Double.isNaN(defect.longitude());
     }
 
     private static void paintMap(
@@ -162,9 +169,12 @@ public final class CheckPicture {
         MapFeatures.Builder features = new MapFeatures.Builder(
                 org.locationtech.jts.geom.Point.class, Map.of("label", String.class, "priority", Double.class));
         for (int k = 0; k < defects.size(); k++) {
-            features.add(
-                    MapFeatures.point(defects.get(k).longitude(), defects.get(k).latitude()),
-                    Map.of("label", String.valueOf(k + 1), "priority", 0.0));
+            if (hasPlace(defects.get(k))) {
+                features.add(
+                        MapFeatures.point(
+                                defects.get(k).longitude(), defects.get(k).latitude()),
+                        Map.of("label", String.valueOf(k + 1), "priority", 0.0));
+            }
         }
         return features.all();
     }
@@ -184,7 +194,7 @@ public final class CheckPicture {
         Set<String> remedies = new HashSet<>();
         for (int k = 0; k < Math.min(defects.size(), MOST_LISTED); k++) {
             Defect defect = defects.get(k);
-            panel.strong((k + 1) + "  " + defect.text(), 10.5);
+            panel.strong((k + 1) + ":  " + defect.text(), 10.5);
             if (remedies.add(defect.kind() + defect.remedy())) {
                 panel.paragraph((defect.repaired() ? words.repaired() + " " : "") + defect.remedy(), 9.5);
             }

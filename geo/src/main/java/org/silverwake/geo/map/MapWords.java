@@ -71,7 +71,7 @@ public record MapWords(
         kinds.put(MapPoint.Kind.GAUGE, "Gauge");
         kinds.put(MapPoint.Kind.OTHER, "Other place");
         return new MapWords(
-                "Hatched: low and high estimate far apart",
+                "Hatched: depends on what the bed gives back",
                 "Dotted: not yet mixed across; may be higher near one bank",
                 "Diamonds: above from background alone, without any site",
                 "Direction of flow",
@@ -83,7 +83,7 @@ public record MapWords(
                 "NOT FOR POSTING \u2013 this map shows single sites",
                 "N",
                 "WGS 84. Scale holds at the middle of the map.",
-                "names left out for want of room",
+                "names left out for want of room, rivers' first",
                 "reaches",
                 "Point as given",
                 "Its place on the river",
