@@ -58,6 +58,7 @@ final class WaterBuilder {
         }
         Column slope = slopes();
         Column roughness = roughness();
+        requireShear(slope, roughness);
         Hydraulics hydraulics = new Hydraulics(
                 reaches,
                 routed,
@@ -213,6 +214,21 @@ final class WaterBuilder {
                     + input.settings().value("channel.slope-floor") + " and are raised to it");
         }
         return slopes.slope();
+    }
+
+    private void requireShear(Column slope, Column roughness) {
+        List<String> names = new ArrayList<>();
+        for (int r = 0; r < reaches.size(); r++) {
+            if (!slope.has(r) && !roughness.has(r)) {
+                names.add(network.id(r));
+            }
+        }
+        if (!names.isEmpty()) {
+            throw new IllegalArgumentException(names.size() + " reaches have neither slope nor Manning n ("
+                    + String.join(", ", names.subList(0, Math.min(NAMES_SHOWN, names.size())))
+                    + (names.size() > NAMES_SHOWN ? ", ..." : "")
+                    + "); map a slope column, give an elevation raster that covers them, or state channel.manning-n");
+        }
     }
 
     /** Heights of the layer's own attribute; where it has none, those of the elevation raster. */

@@ -209,8 +209,8 @@ public final class Tables {
                     csv.text(site.name())
                             .text(site.group())
                             .text(Words.path(site.path()))
-                            .number(at.longitude())
-                            .number(at.latitude())
+                            .text(Numbers.degrees(at.longitude()))
+                            .text(Numbers.degrees(at.latitude()))
                             .number(at.distanceMeters())
                             .text(at.featureId())
                             .number(at.chainageMeters())
@@ -266,8 +266,8 @@ public final class Tables {
                         csv.text(place.name())
                                 .text(Words.uses(place.uses()))
                                 .number(place.people())
-                                .number(points.get(i).longitude())
-                                .number(points.get(i).latitude())
+                                .text(Numbers.degrees(points.get(i).longitude()))
+                                .text(Numbers.degrees(points.get(i).latitude()))
                                 .number(points.get(i).distanceMeters())
                                 .text(outcome.basin().reach(r).id())
                                 .text(outcome.scenario().states().get(s).name())
@@ -297,8 +297,8 @@ public final class Tables {
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
             for (Defect defect : basin.map().defects()) {
                 csv.text(Words.defect(defect.kind()))
-                        .number(defect.longitude())
-                        .number(defect.latitude())
+                        .text(Numbers.degrees(defect.longitude()))
+                        .text(Numbers.degrees(defect.latitude()))
                         .text(String.join(" ", defect.featureIds()))
                         .text(defect.text())
                         .text(defect.remedy())
@@ -310,8 +310,10 @@ public final class Tables {
 
     /** A defect in one line. */
     public static String line(Defect defect) {
-        return Words.defect(defect.kind()) + " at " + Numbers.text(defect.longitude()) + ", "
-                + Numbers.text(defect.latitude()) + " (" + String.join(", ", defect.featureIds()) + "): "
+        String place = Double.isNaN(defect.longitude())
+                ? ""
+                : " at " + Numbers.degrees(defect.longitude()) + ", " + Numbers.degrees(defect.latitude());
+        return Words.defect(defect.kind()) + place + " (" + String.join(", ", defect.featureIds()) + "): "
                 + defect.text() + (defect.repaired() ? "; repaired: " : "; ") + defect.remedy();
     }
 

@@ -27,6 +27,11 @@ public final class Numbers {
         return exponent < SMALLEST_PLAIN || exponent > LARGEST_PLAIN ? rounded.toString() : rounded.toPlainString();
     }
 
+    /** Degrees with six decimals, about 0.1 m; empty where there are none. */
+    public static String degrees(double value) {
+        return Double.isFinite(value) ? String.format(java.util.Locale.ROOT, "%.6f", value) : "";
+    }
+
     /** A number rounded to so many significant digits, for people. */
     public static String shown(double value, int digits) {
         if (value == 0 || !Double.isFinite(value)) {
