@@ -30,7 +30,7 @@ import org.silverwake.model.water.WaterSupply;
 
 /** Puts water together: area, supply and routing per state, then the channel. */
 final class WaterBuilder {
-    private static final int NAMES_SHOWN = 10;
+    private static final int NAMES_SHOWN = 20;
 
     private final ReachTable reaches;
     private final RiverNetwork network;
