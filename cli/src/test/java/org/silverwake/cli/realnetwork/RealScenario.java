@@ -64,6 +64,12 @@ final class RealScenario {
         return this;
     }
 
+    /** Replaces the way of discharge, its gauges included. */
+    RealScenario discharge(String lines) {
+        yaml = yaml.replaceAll("(?m)^gauges:.*\\n", "").replaceAll("(?m)^discharge:.*$", lines);
+        return this;
+    }
+
     /** Adds lines at the end. */
     RealScenario plus(String lines) {
         yaml += lines + "\n";

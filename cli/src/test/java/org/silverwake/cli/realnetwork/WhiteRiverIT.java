@@ -22,6 +22,9 @@ class WhiteRiverIT {
     /** PRINTED: the README gives the outlet's discharge to 0.1 cfs. */
     private static final double PRINTED = 0.05;
 
+    /** PINNED: what this version finds, as the document prints it. */
+    private static final double PINNED = 0.005;
+
     /** International foot, exact. */
     private static final double FOOT = 0.3048;
 
@@ -104,7 +107,11 @@ class WhiteRiverIT {
                 .mapToDouble(r ->
                         reaches.velocity(r) / (reaches.attribute(r, "v0001e").orElseThrow() * FOOT))
                 .toArray());
-        System.err.println("WHITE " + ratios);
         assertThat(ratios.count()).isEqualTo(333);
+        assertThat(ratios.median()).isCloseTo(0.945, within(PINNED));
+        assertThat(ratios.tenth()).isCloseTo(0.860, within(PINNED));
+        assertThat(ratios.ninetieth()).isCloseTo(1.422, within(PINNED));
+        assertThat(ratios.lowest()).isCloseTo(0.652, within(PINNED));
+        assertThat(ratios.highest()).isCloseTo(1.829, within(PINNED));
     }
 }
