@@ -11,6 +11,8 @@ import org.silverwake.cli.report.RunSummary;
 import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.OutputFolder;
+import org.silverwake.cli.run.PointLayers;
+import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.geo.assembly.Defect;
@@ -41,8 +43,9 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
-        ScenarioInput input = ScenarioReader.read(scenario);
+        ScenarioInput input = ScenarioReader.read(scenario, PointLayers::table);
         Basin basin = Basin.of(input);
+        ProfileEnds.check(input, basin);
         Path usual = RunCommand.defaultOut(scenario);
         Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));
         OutputFolder folder = OutputFolder.begin(target);

@@ -3,15 +3,26 @@
 
 package org.silverwake.cli.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.Collection;
+import java.util.Set;
+import org.silverwake.cli.run.OutputFolder;
+import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.geo.GeoDataException;
+import org.silverwake.model.numerics.NumericalException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program's commands and what its exit codes mean. */
 @Command(
@@ -25,8 +36,11 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
-            "Exit codes: 0 done; 1 our fault; 2 usage or scenario; 3 data; 4 numerical.",
-            "Example: silverwake run scenarios/lantern"
+            "Exit codes: 0 done; 1 the program's fault; 2 command line or scenario;",
+            "3 river layer, points or another data file; 4 the computation failed.",
+            "",
+            "Example: silverwake check scenarios/lantern",
+            "         silverwake run scenarios/lantern"
         },
         subcommands = {RunCommand.class, CheckCommand.class, GuidelinesCommand.class})
 public final class Silverwake implements Runnable {
@@ -38,7 +52,10 @@ public final class Silverwake implements Runnable {
     private static final int DATA = 3;
     private static final int NUMERICAL = 4;
 
-    @Option(names = "-v", description = "Print the stack trace where the program fails.")
+    @Option(
+            names = "-v",
+            scope = ScopeType.INHERIT,
+            description = "Where the program fails, print where in the program (the stack trace).")
     private boolean verbose;
 
     @Spec
@@ -49,12 +66,43 @@ public final class Silverwake implements Runnable {
         Silverwake root = new Silverwake();
         CommandLine line = new CommandLine(root);
         line.setExecutionExceptionHandler((e, failed, parsed) -> root.explain(e, failed));
+        line.setParameterExceptionHandler((e, arguments) -> usage(e));
         return line;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "give a command");
+        throw new ParameterException(spec.commandLine(), "give a command: " + String.join(", ", commands(spec)));
+    }
+
+    private static Set<String> commands(CommandSpec spec) {
+        return spec.subcommands().keySet();
+    }
+
+    /** One line, and where to read more; the whole help would hide it. */
+    private static int usage(ParameterException e) {
+        CommandLine failed = e.getCommandLine();
+        CommandSpec spec = failed.getCommandSpec();
+        String message = e.getMessage();
+        if (e instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            String word = unmatched.getUnmatched().get(0);
+            boolean option = word.startsWith("-");
+            Collection<String> known = option
+                    ? spec.options().stream().map(OptionSpec::longestName).toList()
+                    : commands(spec);
+            message = "\"" + word + "\" is "
+                    + (option ? "no option here" : known.isEmpty() ? "one word too many" : "no command")
+                    + "; "
+                    + (known.isEmpty() ? "put a path with blanks in quotes" : Nearest.hint(word, known));
+        } else if (e instanceof MissingParameterException) {
+            message = Character.toLowerCase(message.charAt(0)) + message.substring(1);
+        }
+        failed.getErr()
+                .println(
+                        spec.qualifiedName() + ": " + message + "; \"" + spec.qualifiedName() + " --help\" tells more");
+        failed.getErr().flush();
+        return USAGE;
     }
 
     private int explain(Exception e, CommandLine failed) {
@@ -67,14 +115,27 @@ public final class Silverwake implements Runnable {
             err.println(e.getMessage());
             return DATA;
         }
-        boolean numerical =
-                e instanceof ArithmeticException || e.getClass().getName().contains("math3");
-        err.println((numerical ? "the computation failed: " : "the program failed, which is our fault: ") + e);
+        if (e instanceof UncheckedIOException) {
+            err.println("a file cannot be read or written: " + OutputFolder.reason((IOException) e.getCause())
+                    + "; check that there is room and that files are not open elsewhere; nothing was changed");
+            trace(e, err);
+            return DATA;
+        }
+        boolean numerical = e instanceof NumericalException;
+        err.println(
+                numerical
+                        ? "the computation failed: " + e.getMessage()
+                        : "the program failed, which is our fault, not yours: " + e + "; please report it");
+        trace(e, err);
+        return numerical ? NUMERICAL : OUR_FAULT;
+    }
+
+    private void trace(Exception e, PrintWriter err) {
         if (verbose) {
             e.printStackTrace(err);
         } else {
-            err.println("run again with -v before the command to see where");
+            err.println("run again with -v to see where in the program");
         }
-        return numerical ? NUMERICAL : OUR_FAULT;
+        err.flush();
     }
 }

@@ -7,9 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.network.RiverNetwork;
 
 /** Reaches down the network from a feature or place, along the arm with the larger share at bifurcations. */
@@ -19,7 +18,7 @@ final class RiverPath {
     /**
      * The path of a profile.
      *
-     * @throws ScenarioException if its start or end is neither a feature nor a place
+     * @throws IllegalStateException if its start or end is not there, which ProfileEnds has checked
      */
     static List<Integer> of(Outcome outcome, ScenarioInput.Profile profile) {
         RiverNetwork network = outcome.basin().network();
@@ -56,18 +55,7 @@ final class RiverPath {
     }
 
     private static int find(Outcome outcome, String name, String profile) {
-        RiverNetwork network = outcome.basin().network();
-        for (int r = 0; r < network.size(); r++) {
-            if (outcome.basin().reach(r).part().featureId().equals(name)) {
-                return r;
-            }
-        }
-        for (PlacedPoint point : outcome.basin().points()) {
-            if (point.request().name().equals(name)) {
-                return outcome.basin().reachAt(point);
-            }
-        }
-        throw new ScenarioException(List.of("scenario.yaml outputs.profiles: profile " + profile + ": " + name
-                + " is neither a feature of the river layer nor a site or place; give one of them"));
+        return ProfileEnds.find(outcome.basin(), name)
+                .orElseThrow(() -> new IllegalStateException("profile " + profile + " ends nowhere: " + name));
     }
 }

@@ -22,6 +22,8 @@ public final class MainRun {
     private static final double DISPERSION_SHOWS = 0.05;
     private static final double DENSE = 1;
 
+    private static final int NAMED = 5;
+
     private MainRun() {}
 
     /** Hears of each step as it begins. */
@@ -38,9 +40,10 @@ public final class MainRun {
      */
     public static Outcome run(Path path, Progress progress) {
         progress.step("read the scenario");
-        ScenarioInput scenario = ScenarioReader.read(path);
+        ScenarioInput scenario = ScenarioReader.read(path, PointLayers::table);
         progress.step("read, assemble and cut the network");
         Basin basin = Basin.of(scenario);
+        ProfileEnds.check(scenario, basin);
         progress.step("route water");
         Water water = WaterStep.run(scenario, basin);
         progress.step("carry solids and mercury");
@@ -97,7 +100,10 @@ public final class MainRun {
         List<Integer> slurry = result.solution(Bound.CARRIED_THROUGH, s).slurry();
         if (!slurry.isEmpty()) {
             List<String> names = slurry.stream().map(r -> basin.reach(r).id()).toList();
-            warnings.add(state + ": slurry, outside this model, above 5 g/L of solids in " + String.join(", ", names));
+            int more = names.size() - NAMED;
+            warnings.add(state + ": slurry, outside this model, above 5 g/L of solids in "
+                    + String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+                    + (more > 0 ? " and " + more + " more reaches (reaches.csv)" : ""));
         }
     }
 

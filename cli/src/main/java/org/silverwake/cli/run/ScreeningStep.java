@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.scenario.GuidelineFiles;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.geo.place.PlacedPoint;
@@ -54,27 +54,15 @@ final class ScreeningStep {
 
     private static List<Guideline> chosen(ScenarioInput scenario, List<String> gaps) {
         Map<String, Guideline> chosen = new LinkedHashMap<>();
-        List<String> problems = new ArrayList<>();
         GuidelineLibrary library = GuidelineFiles.library(scenario.guidelines().ownTable());
         for (String id : scenario.guidelines().ids()) {
-            try {
-                chosen.put(id, library.require(id));
-            } catch (IllegalArgumentException e) {
-                problems.add("scenario.yaml guidelines.use: " + e.getMessage());
-            }
+            chosen.put(id, library.require(id));
         }
         scenario.guidelines().jurisdiction().ifPresent(name -> {
-            try {
-                GuidelineLibrary.Selection selection = library.forJurisdiction(name);
-                selection.guidelines().forEach(g -> chosen.putIfAbsent(g.id(), g));
-                gaps.addAll(selection.gaps());
-            } catch (IllegalArgumentException e) {
-                problems.add("scenario.yaml guidelines.jurisdiction: " + e.getMessage());
-            }
+            GuidelineLibrary.Selection selection = library.forJurisdiction(name);
+            selection.guidelines().forEach(g -> chosen.putIfAbsent(g.id(), g));
+            gaps.addAll(selection.gaps());
         });
-        if (!problems.isEmpty()) {
-            throw new ScenarioException(problems);
-        }
         return List.copyOf(chosen.values());
     }
 

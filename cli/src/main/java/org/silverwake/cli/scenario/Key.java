@@ -83,9 +83,17 @@ record Key(
         double shown = quantity.in(unit);
         double slack = SLACK * Math.abs(shown);
         if (!(shown >= low - slack && shown <= high + slack)) {
-            throw new IllegalArgumentException(text.strip() + " is not allowed; give " + range());
+            throw new IllegalArgumentException(text.strip() + " is not allowed; give " + range() + logarithm(shown));
         }
         return dimension == Dimension.TEMPERATURE ? Math.rint(shown * 1e9) / 1e9 : quantity.si();
+    }
+
+    /** A hint where a value itself stands in the place of its logarithm. */
+    private String logarithm(double shown) {
+        double log = shown > 0 ? StrictMath.log10(shown) : Double.NaN;
+        return unit.startsWith("log10") && log >= low && log <= high
+                ? "; it looks like Kd itself, whose logarithm is " + show(log)
+                : "";
     }
 
     /** "0.01 to 0.3", with the unit where there is one. */

@@ -7,22 +7,23 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
     /** "nearest known is x" if one is near, else the whole list; for the end of a message. */
-    static String hint(String word, Collection<String> known) {
+    public static String hint(String word, Collection<String> known) {
         Optional<String> near = find(word, known);
         return near.map(n -> "the nearest known one is " + n)
                 .orElseGet(() -> "known here: " + String.join(", ", known));
     }
 
     /** The known word that starts like this one or differs least, within half its letters. */
-    static Optional<String> find(String word, Collection<String> known) {
+    public static Optional<String> find(String word, Collection<String> known) {
         String best = null;
         int least = Math.max(2, word.length() / 2) + 1;
         for (String candidate : known) {
-            boolean starts = word.length() > 1 && (candidate.startsWith(word) || word.startsWith(candidate));
+            boolean starts = word.length() > 1
+                    && (candidate.startsWith(word) || word.startsWith(candidate) || candidate.endsWith("-" + word));
             int distance = starts ? 1 : distance(word, candidate);
             if (distance < least) {
                 least = distance;

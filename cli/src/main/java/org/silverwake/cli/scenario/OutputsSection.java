@@ -3,21 +3,106 @@
 
 package org.silverwake.cli.scenario;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.GuidelineLibrary;
+import org.silverwake.model.screening.Medium;
 
 /** What results are compared with and what is drawn. */
 final class OutputsSection {
-    private OutputsSection() {}
+    private final GuidelineLibrary library;
+    private final Map<String, Guideline> chosen = new LinkedHashMap<>();
 
-    static Guidelines guidelines(YamlValue section, Sources sources) {
+    private OutputsSection(GuidelineLibrary library) {
+        this.library = library;
+    }
+
+    /** With the user's own table, unless it is at fault, which is noted. */
+    private static OutputsSection of(Optional<Path> own, YamlValue file) {
+        try {
+            return new OutputsSection(GuidelineFiles.library(own));
+        } catch (ScenarioException e) {
+            e.problems().forEach(file::problem);
+            return new OutputsSection(GuidelineLibrary.builtIn());
+        }
+    }
+
+    static Guidelines guidelines(YamlValue section, YamlValue map, Sources sources) {
+        Optional<Path> own = sources.find("guidelines", section.at("file"));
+        OutputsSection outputs = of(own, section.at("file"));
+        for (YamlValue item : section.at("use").items()) {
+            item.text().ifPresent(id -> outputs.choose(id, item));
+        }
+        section.at("jurisdiction").text().ifPresent(name -> outputs.jurisdiction(name, section.at("jurisdiction")));
+        outputs.check(map);
         return new Guidelines(
-                section.at("use").texts(),
-                section.at("jurisdiction").text(),
-                sources.find("guidelines", section.at("file")));
+                section.at("use").texts(), section.at("jurisdiction").text(), own);
+    }
+
+    private void choose(String id, YamlValue item) {
+        if (library.find(id).isEmpty() && isListedAlone(id)) {
+            item.problem(id + " is a limit in air or of intake, with which nothing here is compared; leave it out");
+            return;
+        }
+        try {
+            chosen.put(id, library.require(id));
+        } catch (IllegalArgumentException e) {
+            item.problem(e.getMessage());
+        }
+    }
+
+    private static boolean isListedAlone(String id) {
+        return Stream.of(GuidelineLibrary.airLimits(), GuidelineLibrary.intakeLimits())
+                .anyMatch(table ->
+                        table.rows().stream().anyMatch(row -> row.value("id").equals(id)));
+    }
+
+    private void jurisdiction(String name, YamlValue value) {
+        try {
+            library.forJurisdiction(name).guidelines().forEach(g -> chosen.putIfAbsent(g.id(), g));
+        } catch (IllegalArgumentException e) {
+            value.problem(e.getMessage());
+        }
+    }
+
+    /** The map's guideline is one of those used and compared with reaches, and goes with the map's medium. */
+    private void check(YamlValue map) {
+        List<String> media = Arrays.stream(Medium.values()).map(Medium::word).toList();
+        YamlValue mediumValue = map.at("medium");
+        Optional<String> medium = mediumValue.text();
+        if (medium.isPresent() && !media.contains(medium.get())) {
+            mediumValue.problem("\"" + medium.get() + "\" is not known; " + Nearest.hint(medium.get(), media));
+        }
+        YamlValue value = map.at("guideline");
+        Optional<String> id = value.text();
+        if (id.isEmpty()) {
+            return;
+        }
+        Guideline drawn = chosen.get(id.get());
+        List<String> drawable = chosen.values().stream()
+                .filter(g -> g.scope() == Medium.Scope.REACH && g.observable().isModelled())
+                .map(Guideline::id)
+                .toList();
+        if (!drawable.contains(id.get())) {
+            value.problem(id.get()
+                    + (drawn == null ? " is not among the guidelines used" : " is not compared with reaches")
+                    + "; give one of " + String.join(", ", drawable));
+        } else if (medium.isPresent()
+                && media.contains(medium.get())
+                && !drawn.observable().medium().word().equals(medium.get())) {
+            value.problem(id.get() + " is for " + drawn.observable().medium().word() + ", but the map's medium is "
+                    + medium.get() + "; make them agree");
+        }
     }
 
     static Outputs outputs(YamlValue section) {

@@ -97,7 +97,7 @@ public final class ScenarioReader {
                 sources.table("abstractions", root.atPath("abstractions.file"))
                         .map(places::abstractions)
                         .orElse(List.of()),
-                OutputsSection.guidelines(root.at("guidelines"), sources),
+                OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
                 OutputsSection.outputs(root.at("outputs")),
                 sources.files(),
                 problems.warnings());

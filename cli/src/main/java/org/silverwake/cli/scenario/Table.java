@@ -41,7 +41,7 @@ public record Table(String label, Set<String> columns, List<Line> rows, DecimalM
     }
 
     /** A heading or the name of a flow state or class as it stands in column names. */
-    static String columnName(String text) {
+    public static String columnName(String text) {
         return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
     }
 

@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.silverwake.model.numerics.NumericalException;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
@@ -22,7 +23,7 @@ public final class SteadyRun {
      * Runs.
      *
      * @throws OutsideModelException if a reach holds more than 200 g/L of solids
-     * @throws IllegalStateException if a budget does not close
+     * @throws NumericalException if a budget does not close
      */
     public static SteadyResult run(TransportInput input) {
         Cells cells = CellCutter.cut(input);
@@ -64,11 +65,25 @@ public final class SteadyRun {
             carried.add(StateSolution.solve(input, cells, water, background, Bound.CARRIED_THROUGH));
         }
         SteadyResult result = new SteadyResult(input, cells, laidDown, carried);
-        double closure = result.worstClosure();
-        if (!(closure <= CLOSURE)) {
-            throw new IllegalStateException(
-                    "the mercury budget does not close: relative " + closure + ", allowed " + CLOSURE);
+        for (int s = 0; s < input.stateCount(); s++) {
+            for (Bound bound : Bound.values()) {
+                requireClosed(s, bound, result.solution(bound, s));
+            }
         }
         return result;
+    }
+
+    private static void requireClosed(int state, Bound bound, StateSolution solution) {
+        for (int v = 0; v < solution.variants(); v++) {
+            double closure = solution.worstClosure(v);
+            if (!(closure <= CLOSURE)) {
+                throw new NumericalException(
+                        "flow state " + (state + 1) + " of the scenario, "
+                                + (bound == Bound.LAID_DOWN ? "laid down" : "carried through"),
+                        "the mercury budget does not close: " + closure + " of what enters is left over, at most "
+                                + CLOSURE + " is allowed; nothing was written; please report it with the scenario",
+                        closure);
+            }
+        }
     }
 }

@@ -4,6 +4,9 @@
 package org.silverwake.model.water;
 
 import java.util.List;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.silverwake.model.numerics.NumericalException;
 
 /**
  * Discharge, section and shear at any stretch of any reach in every flow state: what {@link StateHydraulics} is filled
@@ -89,9 +92,22 @@ public final class Hydraulics {
         return mean;
     }
 
-    /** Section at a chainage [m] for its discharge there, which must be above 0. */
+    /**
+     * Section at a chainage [m] for its discharge there, which must be above 0.
+     *
+     * @throws NumericalException if no depth is found
+     */
     public Section section(int state, int reach, double chainage) {
-        return shape.section(reach, state, discharge(state, reach, chainage), reference(reach, chainage));
+        double discharge = discharge(state, reach, chainage);
+        try {
+            return shape.section(reach, state, discharge, reference(reach, chainage));
+        } catch (MathIllegalStateException | MathIllegalArgumentException e) {
+            throw new NumericalException(
+                    "reach " + reaches.network().id(reach),
+                    "no depth was found for a discharge of " + discharge
+                            + " m3/s; check its slope, width and Manning n",
+                    e);
+        }
     }
 
     /**

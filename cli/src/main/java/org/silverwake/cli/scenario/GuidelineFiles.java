@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.run;
+package org.silverwake.cli.scenario;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.table.CsvTable;
 import org.silverwake.model.table.TableException;
