@@ -216,6 +216,13 @@ final class KeyList {
 
     private static void tables(List<Key> keys) {
         keys.add(word("sites.file", Kind.FILE, "no sites, background alone", "table of discharge points"));
+        for (String column : InlineSites.KEYS) {
+            keys.add(word(
+                    InlineSites.PATTERN + column,
+                    Kind.TEXT,
+                    NONE,
+                    "of a site that stands here, not in the table: as the column " + Table.columnName(column)));
+        }
         keys.add(word("places.file", Kind.FILE, NONE, "table of places where people use the water"));
         keys.add(word("gauges.file", Kind.FILE, "required by its method", "table of gauges"));
         keys.add(word("abstractions.file", Kind.FILE, NONE, "table of declared abstractions"));

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput.Background;
@@ -85,9 +86,7 @@ public final class ScenarioReader {
                 SettingsSection.mercury(root.at("mercury"), states, settings),
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
-                sources.table("sites", root.atPath("sites.file"))
-                        .map(sites::read)
-                        .orElse(List.of()),
+                sites.read(siteTables(root)),
                 sources.table("places", root.atPath("places.file"))
                         .map(places::places)
                         .orElse(List.of()),
@@ -104,6 +103,13 @@ public final class ScenarioReader {
         WaterSection.checkGauges(root.at("discharge"), input);
         problems.requireNone();
         return input;
+    }
+
+    private List<Table> siteTables(YamlValue root) {
+        List<Table> tables = new ArrayList<>();
+        sources.table("sites", root.atPath("sites.file")).ifPresent(tables::add);
+        InlineSites.table(root.atPath("sites.more")).ifPresent(tables::add);
+        return tables;
     }
 
     private static Project project(YamlValue root) {

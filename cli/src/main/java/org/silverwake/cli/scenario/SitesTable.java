@@ -79,12 +79,14 @@ final class SitesTable {
         this.problems = problems;
     }
 
-    List<Site> read(Table table) {
-        table.checkColumns(columns(), List.of("name", "path"), problems);
+    List<Site> read(List<Table> tables) {
         List<Site> sites = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (TableRow row : table.read(problems)) {
-            sites.add(site(row, seen));
+        for (Table table : tables) {
+            table.checkColumns(columns(), List.of("name", "path"), problems);
+            for (TableRow row : table.read(problems)) {
+                sites.add(site(row, seen));
+            }
         }
         return sites;
     }

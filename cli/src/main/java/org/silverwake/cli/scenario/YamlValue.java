@@ -49,6 +49,16 @@ final class YamlValue {
         return (file + ":" + line + " " + path).strip();
     }
 
+    /** Name of the scenario file. */
+    String file() {
+        return file;
+    }
+
+    /** Its line, 1 is the first. */
+    int line() {
+        return line;
+    }
+
     boolean isPresent() {
         return node.isPresent();
     }

@@ -21,7 +21,7 @@ import org.silverwake.geo.write.Row;
 
 /**
  * Writes the data of scenarios/lantern: rivers.gpkg, dem.tif, sites.csv, places.csv. The same every time. To write them anew, run the
- * test with {@code -Dsilverwake.regenerate=true}.
+ * test with {@code -Dsilverwake.rewrite=true}.
  */
 final class LanternGenerator {
     private static final LocalDate DATE = LocalDate.of(2026, 11, 25);

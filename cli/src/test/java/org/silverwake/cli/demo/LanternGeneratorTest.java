@@ -36,7 +36,7 @@ class LanternGeneratorTest {
     @BeforeAll
     static void generate() {
         LanternGenerator.write(fresh);
-        if (Boolean.getBoolean("silverwake.regenerate")) {
+        if (Boolean.getBoolean("silverwake.rewrite")) {
             LanternGenerator.write(DEMO);
         }
     }

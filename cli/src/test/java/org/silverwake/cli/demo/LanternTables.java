@@ -9,7 +9,7 @@ import org.silverwake.cli.demo.Plane.Spot;
 
 /** Sites and places of the demo, set beside their reaches, as CSV text. All invented. */
 final class LanternTables {
-    private static final String SITE_COLUMNS = "name,group,longitude,latitude,path,release,release_unit,tailings,"
+    private static final String SITE_COLUMNS = "name,group,longitude,latitude,path,tailings,"
             + "tailings_unit,content,content_unit,effluent,effluent_unit,concentration,concentration_unit,"
             + "exchangeable_share,year_share_dry,year_share_wet,year_share_flood,water,water_unit,outfall,note";
 
@@ -19,7 +19,7 @@ final class LanternTables {
         this.reaches = List.copyOf(reaches);
     }
 
-    /** sites.csv: three groups of sheds, a tailings pond, a leach-tank yard. */
+    /** sites.csv: three groups of sheds, a leach-tank yard. The tailings pond stands in scenario.yaml. */
     String sites() {
         return SITE_COLUMNS + "\n"
                 // Upper Lamp: on the main stem's head reach and the next
@@ -77,25 +77,13 @@ final class LanternTables {
                         0.1,
                         "four drums; worked mostly in the wet season")
                 + row(
-                        "Quinquet pond",
-                        "Quinquet Hill",
-                        "L033",
-                        0.2,
-                        0.25,
-                        "seepage",
-                        "0.8,kg/yr,,,,,,,,",
-                        "0.9",
-                        ",,",
-                        ",",
-                        "tailings pond; chronic leak through the dam's foot")
-                + row(
                         "Girandole tanks",
                         "Girandole yard",
                         "L042",
                         0.60,
                         0.15,
                         "leach-tank",
-                        ",,,,,,0.3,L/s,400,ug/L",
+                        ",,,,0.3,L/s,400,ug/L",
                         "1",
                         ",,",
                         ",",
@@ -145,7 +133,7 @@ final class LanternTables {
                 along,
                 off,
                 "slurry",
-                ",," + tonnes + ",t/yr," + content + ",mg/kg,,,,",
+                tonnes + ",t/yr," + content + ",mg/kg,,,,",
                 exchangeable,
                 yearShares,
                 water + ",L/s",

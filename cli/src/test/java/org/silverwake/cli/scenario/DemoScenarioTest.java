@@ -58,9 +58,13 @@ class DemoScenarioTest {
         ScenarioInput input = read();
         assertThat(input.sites()).isNotEmpty();
         for (Site site : input.sites()) {
-            assertThat(site.where()).startsWith("sites.csv:");
+            assertThat(site.where()).matches("(sites.csv|scenario.yaml):\\d+");
             assertThat(site.water()).hasSize(3);
         }
+        // 0.8 kg/yr over 365.25 d of 86,400 s, from scenario.yaml itself
+        Site pond = input.sites().get(input.sites().size() - 1);
+        assertThat(pond.name()).isEqualTo("Quinquet pond");
+        assertThat(pond.mercury().orElseThrow().get(0)).isCloseTo(0.8 / 31_557_600, within(ROUNDING));
         assertThat(input.places().stream().map(p -> p.uses()).flatMap(List::stream))
                 .contains(PlaceUse.VILLAGE);
     }

@@ -1,0 +1,55 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.silverwake.model.quantity.DecimalMark;
+
+/** Sites that stand in the scenario file itself, under {@code sites.more}, by name: read as one more table of sites. */
+final class InlineSites {
+    static final String PATTERN = "sites.more.*.";
+
+    /** Keys of one site: columns of the table that need no flow state or class in their name. */
+    static final List<String> KEYS = List.of(
+            "group",
+            "longitude",
+            "latitude",
+            "path",
+            "release",
+            "tailings",
+            "content",
+            "effluent",
+            "concentration",
+            "exchangeable-share",
+            "water",
+            "outfall",
+            "river",
+            "note");
+
+    private InlineSites() {}
+
+    /** The sites as a table; empty where there are none. */
+    static Optional<Table> table(YamlValue more) {
+        Set<String> columns = new LinkedHashSet<>(List.of("name", "path"));
+        List<Table.Line> rows = new ArrayList<>();
+        for (String name : more.names()) {
+            YamlValue site = more.at(name);
+            Map<String, String> cells = new LinkedHashMap<>(Map.of("name", name));
+            for (String key : KEYS) {
+                site.at(key).text().ifPresent(text -> cells.put(Table.columnName(key), text));
+            }
+            columns.addAll(cells.keySet());
+            rows.add(new Table.Line(site.line(), cells));
+        }
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Table(more.file(), columns, rows, DecimalMark.POINT));
+    }
+}
