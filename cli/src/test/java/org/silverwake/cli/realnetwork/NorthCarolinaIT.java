@@ -51,6 +51,13 @@ class NorthCarolinaIT {
                         Map.entry(Defect.Kind.GAP, 30),
                         Map.entry(Defect.Kind.SPLIT_AT_JUNCTION, 7),
                         Map.entry(Defect.Kind.FLIPPED_LINE, 7));
-        System.err.println("NC " + found);
+        assertThat(found)
+                .containsOnly(
+                        Map.entry(Defect.Kind.GAP, 378),
+                        Map.entry(Defect.Kind.CROSSING_WITHOUT_NODE, 1),
+                        Map.entry(Defect.Kind.ISOLATED_PART, 79),
+                        Map.entry(Defect.Kind.LOOP, 55),
+                        Map.entry(Defect.Kind.UPHILL_REACH, 213),
+                        Map.entry(Defect.Kind.ROUGHNESS_OUT_OF_RANGE, 1686));
     }
 }
