@@ -170,7 +170,8 @@ final class WaterBuilder {
         }
         Splits splits = Splits.of(network, weight);
         if (!splits.assumedEqual().isEmpty()) {
-            notes.add(splits.assumedEqual().size() + " bifurcations have no split; their arms share equally");
+            notes.add("bifurcations whose split nobody gave: "
+                    + splits.assumedEqual().size() + "; their arms share the water equally");
         }
         return splits;
     }

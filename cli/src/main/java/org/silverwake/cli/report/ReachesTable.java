@@ -59,6 +59,7 @@ final class ReachesTable {
                 "flipped",
                 "river",
                 "flow state",
+                "no water",
                 "length [m]",
                 "slope [-]",
                 "discharge at head [m3/s]",
@@ -120,6 +121,7 @@ final class ReachesTable {
                 .yes(reach.part().flipped())
                 .text(reach.name().orElse(""))
                 .text(outcome.scenario().states().get(s).name())
+                .yes(!wet)
                 .number(reach.lengthMeters())
                 .number(hydraulics.slope(r) > 0 ? hydraulics.slope(r) : Double.NaN)
                 .number(hydraulics.water(s).head(r))

@@ -104,8 +104,10 @@ public final class RunSummary {
                         java.util.Locale.ROOT, "    %-12s %s / %s%n", Words.process(process), ends.get(0), ends.get(1));
             }
         }
-        print.println(
-                "    closure      " + Numbers.shown(result.worstClosure(), 2) + " relative, worst state and bound");
+        print.println(String.format(
+                java.util.Locale.ROOT,
+                "    left over    %.1e of what enters, at worst; at most 1e-9 is allowed",
+                result.worstClosure()));
     }
 
     /** Prints how many defects of each kind there are. */
@@ -115,7 +117,7 @@ public final class RunSummary {
         for (Defect defect : defects) {
             (defect.repaired() ? mended : open).merge(defect.kind(), 1, Integer::sum);
         }
-        mended.forEach((kind, n) -> print.println("  repaired in the river layer: " + Words.defect(kind) + ", " + n));
-        open.forEach((kind, n) -> print.println("  found in the river layer: " + Words.defect(kind) + ", " + n));
+        mended.forEach((kind, n) -> print.println("  repaired in the river layer: " + Words.defect(kind) + ": " + n));
+        open.forEach((kind, n) -> print.println("  found in the river layer: " + Words.defect(kind) + ": " + n));
     }
 }

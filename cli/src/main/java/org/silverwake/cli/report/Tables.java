@@ -243,6 +243,7 @@ public final class Tables {
                 "distance to river [m]",
                 "reach",
                 "flow state",
+                "no water",
                 "total Hg, whole, low [ng/L]",
                 "total Hg, whole, high [ng/L]",
                 "background [ng/L]",
@@ -271,6 +272,7 @@ public final class Tables {
                                 .number(points.get(i).distanceMeters())
                                 .text(outcome.basin().reach(r).id())
                                 .text(outcome.scenario().states().get(s).name())
+                                .yes(!wet)
                                 .number(wet ? result.low(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
                                 .number(wet ? result.high(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
                                 .number(

@@ -3,12 +3,14 @@
 
 package org.silverwake.cli.run;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.Assembly;
 import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.Defect;
@@ -59,7 +61,25 @@ public record Basin(
         RiverNetwork network = network(map);
         List<String> warnings = new ArrayList<>(layer.warnings());
         warnings.addAll(placement.warnings());
+        rivers.elevation().ifPresent(e -> cover(map, e.file(), warnings));
         return new Basin(layer, map, network, table(map, network), placement.points(), List.copyOf(warnings));
+    }
+
+    /** An elevation raster that misses the river is a mistake; one that misses some of it is told. */
+    private static void cover(RiverMap map, Path file, List<String> warnings) {
+        long missing = map.reaches().stream()
+                .filter(r -> !r.numbers().containsKey(ReachHeights.UPPER)
+                        || !r.numbers().containsKey(ReachHeights.LOWER))
+                .count();
+        if (missing == map.reachCount()) {
+            throw new GeoDataException(file.getFileName()
+                    + ": has no height at any reach of the river layer; give a raster that covers it and whose coordinate"
+                    + " system is right, or leave rivers.elevation out");
+        }
+        if (missing > 0) {
+            warnings.add(file.getFileName() + ": has no height at an end of " + missing + " of " + map.reachCount()
+                    + " reaches; their slope is taken otherwise where that is possible");
+        }
     }
 
     private static AssemblyOptions options(

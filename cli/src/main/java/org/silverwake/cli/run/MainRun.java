@@ -11,6 +11,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
+import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.OutsideModelException;
 import org.silverwake.model.transport.SteadyResult;
@@ -86,6 +87,7 @@ public final class MainRun {
                         state + ": nothing settles in this state, so laid down and carried through are the same in it"
                                 + " (skin shear is above tau-cd, sand stays in suspension)");
             }
+            heldDry(warnings, basin, result, s, state);
             slurry(warnings, basin, result, s, state);
             if (scenario.settings().value("mercury.kd-slope") == 0 && isDense(result, s)) {
                 warnings.add(
@@ -94,6 +96,27 @@ public final class MainRun {
             }
         }
         return List.copyOf(warnings);
+    }
+
+    private static void heldDry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {
+        List<Integer> dry = new ArrayList<>();
+        for (int r = 0; r < basin.network().size(); r++) {
+            if (!result.isWet(s, r)) {
+                dry.add(r);
+            }
+        }
+        if (dry.size() == basin.network().size()) {
+            warnings.add(state + ": no reach has water, so no concentration is given in this state");
+        }
+        List<String> names = result.input().sites().stream()
+                .filter(site -> site.mercury().get(s) > 0 && dry.contains(site.reach()))
+                .map(SiteRelease::name)
+                .toList();
+        if (!names.isEmpty()) {
+            warnings.add(
+                    state + ": no water where " + String.join(", ", names) + " release" + (names.size() == 1 ? "s" : "")
+                            + "; that mercury is counted as held dry and not carried on when water comes back");
+        }
     }
 
     private static void slurry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {

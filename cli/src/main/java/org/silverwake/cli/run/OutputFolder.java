@@ -6,6 +6,7 @@ package org.silverwake.cli.run;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,10 +32,12 @@ public final class OutputFolder {
 
     private final Path target;
     private final Path work;
+    private final List<Path> made;
 
-    private OutputFolder(Path target, Path work) {
+    private OutputFolder(Path target, Path work, List<Path> made) {
         this.target = target;
         this.work = work;
+        this.made = made;
     }
 
     /**
@@ -48,14 +51,24 @@ public final class OutputFolder {
             refuse(absolute).ifPresent(why -> {
                 throw new ScenarioException(List.of("--out " + target + ": " + why));
             });
+            List<Path> made = missing(absolute.getParent());
             Files.createDirectories(absolute.getParent());
             Path work = absolute.resolveSibling("." + absolute.getFileName() + "-" + UUID.randomUUID());
             Files.createDirectory(work); // with the usual rights, so that others of the office may read the results
-            return new OutputFolder(absolute, work);
+            return new OutputFolder(absolute, work, made);
         } catch (IOException e) {
             throw new ScenarioException(
                     List.of("--out " + target + ": cannot be written (" + reason(e) + "); give another folder"));
         }
+    }
+
+    /** Folders from this one up that are not there yet. */
+    private static List<Path> missing(Path folder) {
+        List<Path> missing = new ArrayList<>();
+        for (Path f = folder; f != null && !Files.exists(f); f = f.getParent()) {
+            missing.add(f);
+        }
+        return missing;
     }
 
     /** What went wrong with a file, in words. */
@@ -139,6 +152,11 @@ public final class OutputFolder {
         if (Files.exists(work)) {
             try {
                 delete(work);
+                for (Path folder : made) {
+                    Files.delete(folder);
+                }
+            } catch (DirectoryNotEmptyException e) {
+                return; // somebody else uses it by now
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -95,7 +95,9 @@ final class ScreeningStep {
         boolean background = scenario.background().solidsContent() > 0
                 || scenario.states().stream().anyMatch(s -> s.lateralFilteredMercury() > 0);
         for (int r = 0; r < n; r++) {
-            if (!background && !result.isBelowSite(r)) {
+            if (!isWetInAnyState(result, r)) {
+                builder.notAssessed(r, NotAssessed.NO_WATER);
+            } else if (!background && !result.isBelowSite(r)) {
                 builder.notAssessed(r, NotAssessed.NO_SOURCE_UPSTREAM);
             } else if (isWithinOneWidth(result, r)) {
                 builder.notAssessed(r, NotAssessed.NEAR_BANK_OUTFALL);
@@ -114,6 +116,15 @@ final class ScreeningStep {
             }
         }
         return builder.build();
+    }
+
+    private static boolean isWetInAnyState(SteadyResult result, int reach) {
+        for (int s = 0; s < result.input().stateCount(); s++) {
+            if (result.isWet(s, reach)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isWithinOneWidth(SteadyResult result, int reach) {

@@ -23,6 +23,8 @@ final class OutputsSection {
     private final GuidelineLibrary library;
     private final Map<String, Guideline> chosen = new LinkedHashMap<>();
 
+    private boolean isMistaken;
+
     private OutputsSection(GuidelineLibrary library) {
         this.library = library;
     }
@@ -57,6 +59,7 @@ final class OutputsSection {
         try {
             chosen.put(id, library.require(id));
         } catch (IllegalArgumentException e) {
+            isMistaken = true; // of the map's guideline, one line is enough
             item.problem(e.getMessage());
         }
     }
@@ -85,7 +88,7 @@ final class OutputsSection {
         }
         YamlValue value = map.at("guideline");
         Optional<String> id = value.text();
-        if (id.isEmpty()) {
+        if (id.isEmpty() || isMistaken) {
             return;
         }
         Guideline drawn = chosen.get(id.get());

@@ -69,10 +69,10 @@ final class PlaceTables {
 
     List<Place> places(Table table) {
         List<String> own = List.of("name", "use", "people", "longitude", "latitude", "x", "y", "note");
-        table.checkColumns(new LinkedHashSet<>(own), List.of("name", "use"), problems);
+        Table checked = table.checkColumns(new LinkedHashSet<>(own), List.of("name", "use"), problems);
         List<Place> places = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (TableRow row : table.read(problems)) {
+        for (TableRow row : checked.read(problems)) {
             places.add(new Place(
                     row.where(),
                     row.requireName(seen),
@@ -85,20 +85,20 @@ final class PlaceTables {
     }
 
     List<Gauge> gauges(Table table) {
-        checkDischargeTable(table, List.of());
+        Table checked = checkDischargeTable(table, List.of());
         List<Gauge> gauges = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (TableRow row : table.read(problems)) {
+        for (TableRow row : checked.read(problems)) {
             gauges.add(new Gauge(row.where(), row.requireName(seen), row.position(), discharge(row)));
         }
         return gauges;
     }
 
     List<Abstraction> abstractions(Table table) {
-        checkDischargeTable(table, List.of("use"));
+        Table checked = checkDischargeTable(table, List.of("use"));
         List<Abstraction> abstractions = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (TableRow row : table.read(problems)) {
+        for (TableRow row : checked.read(problems)) {
             abstractions.add(new Abstraction(
                     row.where(),
                     row.requireName(seen),
@@ -109,12 +109,12 @@ final class PlaceTables {
         return abstractions;
     }
 
-    private void checkDischargeTable(Table table, List<String> more) {
+    private Table checkDischargeTable(Table table, List<String> more) {
         Set<String> known = new LinkedHashSet<>(List.of("name", "longitude", "latitude", "x", "y", "note"));
         known.addAll(List.of("discharge", "discharge_unit"));
         known.addAll(states.columns("discharge"));
         known.addAll(more);
-        table.checkColumns(known, List.of("name"), problems);
+        return table.checkColumns(known, List.of("name"), problems);
     }
 
     private List<Double> discharge(TableRow row) {

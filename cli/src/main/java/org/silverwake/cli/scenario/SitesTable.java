@@ -83,8 +83,8 @@ final class SitesTable {
         List<Site> sites = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Table table : tables) {
-            table.checkColumns(columns(), List.of("name", "path"), problems);
-            for (TableRow row : table.read(problems)) {
+            Table checked = table.checkColumns(columns(), List.of("name", "path"), problems);
+            for (TableRow row : checked.read(problems)) {
                 sites.add(site(row, seen));
             }
         }

@@ -56,7 +56,7 @@ final class Sources {
         try {
             return Optional.of(points.read(file.get()));
         } catch (IllegalArgumentException e) {
-            value.problem(e.getMessage());
+            e.getMessage().lines().forEach(value::problem);
             return Optional.empty();
         }
     }

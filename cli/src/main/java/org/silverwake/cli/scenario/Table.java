@@ -45,8 +45,8 @@ public record Table(String label, Set<String> columns, List<Line> rows, DecimalM
         return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
     }
 
-    /** Notes columns that are not known, and required ones that are not there. */
-    void checkColumns(Set<String> known, List<String> required, Problems problems) {
+    /** Notes columns that are not known, and required ones that are not there; without these, no row is read. */
+    Table checkColumns(Set<String> known, List<String> required, Problems problems) {
         for (String column : columns) {
             if (!known.contains(column) && !column.startsWith("note")) {
                 problems.add(label + ":1 " + column, "is not a column here; " + Nearest.hint(column, known));
@@ -57,6 +57,7 @@ public record Table(String label, Set<String> columns, List<Line> rows, DecimalM
                 problems.add(label + ":1 " + column, "this column is missing; add it");
             }
         }
+        return columns.containsAll(required) ? this : new Table(label, columns, List.of(), mark);
     }
 
     /** The rows, each ready to be read. */

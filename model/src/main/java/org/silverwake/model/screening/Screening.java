@@ -151,7 +151,11 @@ public final class Screening {
     }
 
     private ScreeningRow waterRow(Guideline guideline, int reach, Averaging averaging, List<Integer> states) {
-        Optional<Measure> measure = Measure.of(guideline.observable()).filter(values::has);
+        Optional<Measure> modelled = Measure.of(guideline.observable());
+        if (modelled.isPresent() && isWithoutWater(reach)) {
+            return notAssessed(guideline, reach, NotAssessed.NO_WATER, List.of());
+        }
+        Optional<Measure> measure = modelled.filter(values::has);
         if (measure.isEmpty()) {
             return notAssessed(guideline, reach, NotAssessed.NOT_MODELLED, List.of());
         }
@@ -181,7 +185,16 @@ public final class Screening {
                 .toList());
     }
 
+    private boolean isWithoutWater(int reach) {
+        return values.notAssessed(reach)
+                .filter(why -> why == NotAssessed.NO_WATER)
+                .isPresent();
+    }
+
     private ScreeningRow bedRow(Guideline guideline, int reach) {
+        if (guideline.observable().isModelled() && isWithoutWater(reach)) {
+            return notAssessed(guideline, reach, NotAssessed.NO_WATER, List.of());
+        }
         if (!guideline.observable().isModelled() || !values.hasBed()) {
             return notAssessed(guideline, reach, NotAssessed.NOT_MODELLED, List.of());
         }
