@@ -6,15 +6,31 @@ package org.silverwake.cli;
 import java.nio.file.Path;
 import org.silverwake.cli.command.Silverwake;
 import org.silverwake.geo.map.Fonts;
+import picocli.CommandLine;
 
 /** Starts the program. */
 public final class Main {
+    private static final int TOO_LARGE = 3;
+    private static final long MEBIBYTE = 1L << 20;
+
     private Main() {}
 
     /** With the command line's arguments. */
     public static void main(String[] arguments) {
         Fonts.prepare(cache().resolve("fonts"));
-        System.exit(Silverwake.commandLine().execute(arguments));
+        System.exit(execute(arguments));
+    }
+
+    private static int execute(String... arguments) {
+        CommandLine line = Silverwake.commandLine();
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            line.getErr().println("river layer: too large for the " + Runtime.getRuntime().maxMemory() / MEBIBYTE
+                    + " MiB that Java may use; set SILVERWAKE_JAVA_OPTIONS=-Xmx4g (or more) and run again");
+            line.getErr().flush();
+            return TOO_LARGE;
+        }
     }
 
     private static Path cache() {

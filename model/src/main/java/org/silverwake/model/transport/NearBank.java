@@ -3,6 +3,8 @@
 
 package org.silverwake.model.transport;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.numerics.Propagator;
@@ -31,8 +33,10 @@ final class NearBank {
     private final CellRates rates;
     private final int variants;
     private final int width;
-    private final double[] head;
-    private final double[] end;
+    /** By cell, at its head and at its end; cells of unmarked reaches have none. */
+    private final Map<Integer, double[]> head = new HashMap<>();
+
+    private final Map<Integer, double[]> end = new HashMap<>();
     private final boolean[] marked;
     private final boolean[] within;
 
@@ -46,8 +50,6 @@ final class NearBank {
         this.rates = rates;
         this.variants = variants;
         this.width = layout.count() * variants;
-        this.head = new double[cells.count() * width];
-        this.end = new double[cells.count() * width];
         this.marked = new boolean[network.size()];
         this.within = new boolean[network.size()];
     }
@@ -114,10 +116,12 @@ final class NearBank {
         return x;
     }
 
-    private void put(double[] into, int c, double[] load, double discharge, double x, double mixing, double own) {
+    private void put(
+            Map<Integer, double[]> into, int c, double[] load, double discharge, double x, double mixing, double own) {
         if (!(discharge > 0)) {
             return;
         }
+        double[] values = into.computeIfAbsent(c, k -> new double[width]);
         double extra = Math.max(1, LINE_SOURCE * StrictMath.sqrt(mixing / x)) - 1;
         for (int v = 0; v < variants; v++) {
             double part = 0;
@@ -130,7 +134,7 @@ final class NearBank {
             }
             for (int form = 0; form < layout.count(); form++) {
                 double share = part > 0 ? load[form * variants + v] / discharge / part : 0;
-                into[c * width + form * variants + v] += share * allowed;
+                values[form * variants + v] += share * allowed;
             }
         }
     }
@@ -153,12 +157,17 @@ final class NearBank {
 
     /** On top of the mixed concentration at a cell's head [kg/m3]. */
     double head(int cell, int form, int variant) {
-        return head[cell * width + form * variants + variant];
+        return value(head, cell, form, variant);
     }
 
     /** On top of the mixed concentration at a cell's end [kg/m3]. */
     double end(int cell, int form, int variant) {
-        return end[cell * width + form * variants + variant];
+        return value(end, cell, form, variant);
+    }
+
+    private double value(Map<Integer, double[]> of, int cell, int form, int variant) {
+        double[] values = marked[cells.reach(cell)] ? of.get(cell) : null;
+        return values == null ? 0 : values[form * variants + variant];
     }
 
     /** Whether part of a reach lies within the full-mixing length of a bank outfall. */
