@@ -26,8 +26,10 @@ public final class Main {
         try {
             return line.execute(arguments);
         } catch (OutOfMemoryError e) {
-            line.getErr().println("river layer: too large for the " + Runtime.getRuntime().maxMemory() / MEBIBYTE
-                    + " MiB that Java may use; set SILVERWAKE_JAVA_OPTIONS=-Xmx4g (or more) and run again");
+            line.getErr()
+                    .println("river layer: too large for the "
+                            + Runtime.getRuntime().maxMemory() / MEBIBYTE
+                            + " MiB that Java may use; set SILVERWAKE_JAVA_OPTIONS=-Xmx4g (or more) and run again");
             line.getErr().flush();
             return TOO_LARGE;
         }

@@ -79,7 +79,7 @@ class KampIT {
         assertThat(factors.median()).isCloseTo(1.24, within(PINNED));
         assertThat(factors.highest()).isCloseTo(5.50, within(PINNED));
         assertThat(ratios.get("id 3")).isCloseTo(1 / factors.highest(), within(PINNED));
-        // the four that are off by more than a factor 1.5; the others are within 1.25
+        // the four that fit badly; the other nine are within a factor 1.25
         assertThat(ratios.entrySet().stream()
                         .filter(e -> Ratios.factor(e.getValue()) > 1.25)
                         .map(Map.Entry::getKey))
@@ -100,6 +100,6 @@ class KampIT {
                         / reaches.attribute(r, "slope").orElseThrow())
                 .toArray());
         assertThat(slopes.median()).isCloseTo(1, within(PINNED));
-        assertThat(slopes.tenth()).isCloseTo(1, within(0.03));
+        assertThat(slopes.tenth()).isCloseTo(0.98, within(PINNED));
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.water.Column;
 import org.silverwake.model.water.DrainageArea;
 
 /** Drainage area by length share, from the outlet's basin alone, against the area the layer states. */
@@ -22,17 +23,22 @@ class LengthShareIT {
     @TempDir
     private Path folder;
 
-    private static Ratios ratios(Reaches by, String column, IntPredicate which) {
-        assertThat(by.outcome().water().areaMethod()).isEqualTo("length share");
-        double specific = 8e-9;
+    private static Ratios ratios(Reaches by, double specific, String column, IntPredicate which) {
         return Ratios.of(by.lasts()
-                .filter(which)
                 .filter(r -> by.attribute(r, column).orElseThrow() > 0)
+                .filter(which)
                 .mapToDouble(r -> by.water().end(r)
                         / specific
                         / SQUARE_KILOMETER
                         / by.attribute(r, column).orElseThrow())
                 .toArray());
+    }
+
+    private static void requireBand(Ratios ratios, int count, double median, double tenth, double ninetieth) {
+        assertThat(ratios.count()).isEqualTo(count);
+        assertThat(ratios.median()).isCloseTo(median, within(PINNED));
+        assertThat(ratios.tenth()).isCloseTo(tenth, within(PINNED));
+        assertThat(ratios.ninetieth()).isCloseTo(ninetieth, within(PINNED));
     }
 
     /** Whether the areas that the layer states at the head of the reach below add up to no more than that reach's own. */
@@ -55,41 +61,37 @@ class LengthShareIT {
                 .with("    drainage-area: {column: usarea_km2, unit: km2}\n", "")
                 .with("  crs:", "  outlets: [{feature: \"10\", basin-area: 4650.8 km2}]\n  crs:")
                 .run());
-        Ratios all = ratios(by, "usarea_km2", r -> true);
-        Ratios sound = ratios(by, "usarea_km2", r -> addsUp(by, "usarea_km2", r));
-        Ratios large = ratios(
-                by,
-                "usarea_km2",
-                r -> addsUp(by, "usarea_km2", r)
-                        && by.attribute(r, "usarea_km2").orElseThrow() > 100);
-        System.err.println("LENGTH methow all " + all + "\n sound " + sound + "\n large " + large);
+        assertThat(by.outcome().water().areaMethod()).isEqualTo("length share");
+        double specific = 8e-9;
+        String column = "usarea_km2";
+        IntPredicate sound = r -> addsUp(by, column, r);
+        requireBand(ratios(by, specific, column, r -> true), 720, 0.743, 0.204, 1.106);
+        requireBand(ratios(by, specific, column, sound), 488, 0.842, 0.403, 1.167);
+        IntPredicate large = r -> by.attribute(r, column).orElseThrow() > 100;
+        requireBand(ratios(by, specific, column, sound.and(large)), 130, 1.006, 0.865, 1.086);
     }
 
+    /** On braids an arm carries a share of what drains to it, so that drainage areas are compared, not discharges. */
     @Test
     void newHope() {
         Reaches by = new Reaches(RealScenario.of("new-hope", folder)
                 .with("    drainage-area: {column: TotDASqKM, unit: km2}\n", "")
                 .with("  columns:\n", "  outlets: [{feature: \"8897784\", basin-area: 595.3383 km2}]\n")
-                .with("mean: 10 L/s/km2", "mean: 8 L/s/km2")
                 .run());
-        DrainageArea areas = DrainageArea.byLength(by.basin().table(), basin(by), 0);
-        Ratios all = Ratios.of(by.lasts()
-                .mapToDouble(r -> areas.total(r)
-                        / SQUARE_KILOMETER
-                        / Math.max(1e-4, by.attribute(r, "TotDASqKM").orElseThrow()))
-                .toArray());
-        Ratios large = Ratios.of(by.lasts()
-                .filter(r -> by.attribute(r, "TotDASqKM").orElseThrow() > 20)
+        assertThat(by.outcome().water().areaMethod()).isEqualTo("length share");
+        Column basin = new Column(by.size());
+        basin.put(by.last("8897784"), 595.3383 * SQUARE_KILOMETER);
+        DrainageArea areas = DrainageArea.byLength(by.basin().table(), basin, 0);
+        requireBand(ratios(by, areas, 0), 744, 0.983, 0.763, 1.421);
+        requireBand(ratios(by, areas, 20), 347, 0.960, 0.866, 1.048);
+    }
+
+    private static Ratios ratios(Reaches by, DrainageArea areas, double above) {
+        return Ratios.of(by.lasts()
+                .filter(r -> by.attribute(r, "TotDASqKM").orElseThrow() > above)
                 .mapToDouble(r -> areas.total(r)
                         / SQUARE_KILOMETER
                         / by.attribute(r, "TotDASqKM").orElseThrow())
                 .toArray());
-        System.err.println("LENGTH newhope all " + all + "\n large " + large);
-    }
-
-    private static org.silverwake.model.water.Column basin(Reaches by) {
-        var column = new org.silverwake.model.water.Column(by.size());
-        column.put(by.last("8897784"), 595.3383e6);
-        return column;
     }
 }

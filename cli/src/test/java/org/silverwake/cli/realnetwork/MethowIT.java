@@ -28,6 +28,17 @@ class MethowIT {
     /** ROUNDING: lengths and sums of some hundred terms. */
     private static final double ROUNDING_PERCENT = 1e-7;
 
+    /** ROUNDING: the slope is written with six decimals. */
+    private static final double ROUNDING = 1e-9;
+
+    /** PRINTED: the README gives the area to 0.1 km2. */
+    private static final double PRINTED = 0.05;
+
+    private static final double SQUARE_KILOMETER = 1e6;
+
+    /** 8 L/s/km2 [m/s]. */
+    private static final double SPECIFIC = 8e-9;
+
     @TempDir
     private Path folder;
 
@@ -55,8 +66,8 @@ class MethowIT {
         assertThat(code.lasts().count()).isEqualTo(720);
         int outlet = code.last("10");
         assertThat(code.basin().network().isOutlet(outlet)).isTrue();
-        assertThat(code.water().end(outlet) / 8e-9 / 1e6).isCloseTo(4650.8, within(0.05));
+        assertThat(code.water().end(outlet) / SPECIFIC / SQUARE_KILOMETER).isCloseTo(4650.8, within(PRINTED));
         assertThat(code.lasts().mapToDouble(code.hydraulics()::slope).min().orElseThrow())
-                .isCloseTo(0.001, within(1e-9));
+                .isCloseTo(0.001, within(ROUNDING));
     }
 }
