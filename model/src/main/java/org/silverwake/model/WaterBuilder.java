@@ -36,6 +36,7 @@ final class WaterBuilder {
     private final RiverNetwork network;
     private final WaterInput input;
     private final Set<String> notes = new LinkedHashSet<>();
+    private final List<Water.Listed> listed = new ArrayList<>();
 
     WaterBuilder(ReachTable reaches, WaterInput input) {
         this.reaches = reaches;
@@ -64,11 +65,11 @@ final class WaterBuilder {
                 routed,
                 share,
                 properties,
-                shape(slope, roughness),
+                shape(slope, roughness, routed),
                 slope,
                 roughness,
                 input.settings().value("solids.median-diameter"));
-        return new Water(hydraulics, areas.map(DrainageArea::method).orElse("none"), List.copyOf(notes));
+        return new Water(hydraulics, areas, List.copyOf(notes), listed);
     }
 
     private Optional<DrainageArea> areas() {
@@ -130,6 +131,7 @@ final class WaterBuilder {
     }
 
     private void note(List<Integer> list, String text) {
+        list.forEach(r -> listed.add(new Water.Listed(r, text)));
         if (!list.isEmpty()) {
             List<String> names = new ArrayList<>();
             for (int r : list.subList(0, Math.min(NAMES_SHOWN, list.size()))) {
@@ -260,7 +262,7 @@ final class WaterBuilder {
         return roughness;
     }
 
-    private ChannelShape shape(Column slope, Column roughness) {
+    private ChannelShape shape(Column slope, Column roughness, List<RoutedWater> routed) {
         Settings s = input.settings();
         HydraulicGeometry geometry = new HydraulicGeometry(
                 s.value("channel.width-coefficient"),
@@ -292,18 +294,26 @@ final class WaterBuilder {
             width.add(reaches.column("width", state.name()));
         }
         AttributeChannel channel = new AttributeChannel(velocity, depth, width, geometry);
-        noteFilled(channel);
+        noteFilled(channel, routed);
         return channel;
     }
 
-    private void noteFilled(AttributeChannel channel) {
+    private void noteFilled(AttributeChannel channel, List<RoutedWater> routed) {
         for (int s = 0; s < input.states().size(); s++) {
             List<Integer> filled = new ArrayList<>();
+            List<Integer> recomputed = new ArrayList<>();
             for (int r = 0; r < reaches.size(); r++) {
                 if (channel.isFilled(r, s)) {
                     filled.add(r);
                 }
+                if (channel.isWidthRecomputed(r, s, routed.get(s).mean(r))) {
+                    recomputed.add(r);
+                }
             }
+            note(
+                    recomputed,
+                    "reaches have a width that breaks Q = U B H in state "
+                            + input.states().get(s).name() + "; it is recomputed");
             note(
                     filled,
                     "reaches have no velocity in state " + input.states().get(s).name()

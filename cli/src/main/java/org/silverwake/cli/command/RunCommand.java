@@ -40,7 +40,9 @@ public final class RunCommand implements Callable<Integer> {
     @Option(names = "--all", description = "Draw every guideline's map, not only the scenario's one.")
     private boolean all;
 
-    @Option(names = "--without-sites", description = "Leave single sites off the maps, so that they may be posted.")
+    @Option(
+            names = "--without-sites",
+            description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
     @Spec
@@ -63,7 +65,7 @@ public final class RunCommand implements Callable<Integer> {
             watch.step("draw maps");
             Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
             watch.step("draw profiles");
-            Profiles.draw(outcome, folder.path().resolve("profiles"));
+            Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));

@@ -19,6 +19,9 @@ final class Cautions {
                 "Mercury vapor harms: never heat amalgam indoors or without a retort.",
                 "Local codes and licensed practice come first.",
                 "Sites that nobody listed are not in it."));
+        if (outcome.scenario().sites().isEmpty()) {
+            cautions.add("No site is listed: what is shown is background alone.");
+        }
         if (outcome.scenario().sites().stream().anyMatch(s -> s.path() == ReleasePath.LEACH_TANK)) {
             cautions.add("Cyanide from leach tanks was not assessed.");
         }

@@ -96,7 +96,7 @@ public final class Maps {
                 List.of(new GuidelineLine(
                         guideline.id(),
                         guideline.printed() + ", " + guideline.observable().words() + ", protects "
-                                + guideline.protects(),
+                                + guideline.protects() + meant(guideline, state),
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
                 "Stated factor: " + Numbers.shown(factor, 3)
@@ -107,6 +107,18 @@ public final class Maps {
                 withSites,
                 MapWords.english(),
                 Paper.A4);
+    }
+
+    /** A state's map shows that state alone; where the value is meant for something else, the legend says so. */
+    private String meant(Guideline guideline, int state) {
+        boolean other = state != ALL_STATES
+                && (guideline.observable().averaging() == Averaging.YEAR
+                        || guideline.observable().averaging() == Averaging.THIRTY_DAY);
+        return other
+                ? ". It is meant for the "
+                        + guideline.observable().averaging().words().split(",")[0]
+                        + "; this map shows one flow state alone. Answers as meant are in screening.csv"
+                : "";
     }
 
     private String subtitle(Guideline guideline, int state) {
@@ -132,7 +144,7 @@ public final class Maps {
                                         .rule()
                                         .factor(guideline.observable().medium()))
                         .ordinal(),
-                row.verdict().hatched() && row.answer() != Answer.BELOW_BY_THIS_ESTIMATE,
+                row.verdict().hatched(),
                 nearBank,
                 row.verdict().aboveFromBackground());
     }

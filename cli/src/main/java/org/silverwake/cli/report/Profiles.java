@@ -40,18 +40,21 @@ public final class Profiles {
     private final Outcome outcome;
     private final SteadyResult result;
     private final boolean filtered;
+    private final boolean withSites;
 
-    private Profiles(Outcome outcome) {
+    private Profiles(Outcome outcome, boolean withSites) {
         this.outcome = outcome;
+        this.withSites = withSites;
         this.result = outcome.result();
         this.filtered = Shown.guideline(outcome)
                 .filter(g -> g.observable().fraction() == Fraction.FILTERED)
                 .isPresent();
     }
 
-    /** Draws all. */
-    public static void draw(Outcome outcome, Path folder) {
-        Profiles profiles = new Profiles(outcome);
+    /** Draws all, with or without single sites. */
+    public static void draw(Outcome outcome, Path folder, boolean withoutSites) {
+        Profiles profiles = new Profiles(
+                outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
         ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
@@ -102,15 +105,24 @@ public final class Profiles {
                 wanted.name() + ", " + project.title(),
                 "flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3)
                         + " % of the year); between laid down and carried through",
-                (filtered ? "filtered" : "whole") + " total Hg in surface water",
+                quantity(),
                 "ng/L",
                 wanted.from(),
                 stretches,
                 gaps,
                 marks,
                 guidelines(),
-                "A screening from a model, not a finding of safety. Fish advice is the health authority's.",
+                (withSites ? "NOT FOR POSTING: names single sites. " : "")
+                        + "A screening from a model, not a finding of safety. Fish advice is the health authority's.",
                 project.preparedBy() + ", " + project.date());
+    }
+
+    /** The substance of the guideline drawn: inorganic and total mercury are the same as long as no MeHg is carried. */
+    private String quantity() {
+        return Shown.guideline(outcome)
+                .filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
+                .map(g -> g.observable().words())
+                .orElse("whole total Hg in surface water");
     }
 
     private List<Profile.Point> points(int reach, double at, int state) {
@@ -152,6 +164,9 @@ public final class Profiles {
         for (PlacedPoint point : outcome.basin().points()) {
             if (outcome.basin().reachAt(point) == reach) {
                 boolean site = point.request().kind().equals("site");
+                if (site && !withSites) {
+                    continue;
+                }
                 marks.add(new Profile.Mark(
                         at / KILOMETER,
                         point.request().name(),
@@ -184,7 +199,9 @@ public final class Profiles {
                 values.add(new Profile.GuidelineValue(
                         guideline.displayName(),
                         guideline.printed() + ", "
-                                + guideline.observable().averaging().words(),
+                                + guideline.observable().substance().word()
+                                + ", for the "
+                                + guideline.observable().averaging().words().split(",")[0],
                         guideline.value() * NANOGRAMS_PER_LITER));
             }
         }

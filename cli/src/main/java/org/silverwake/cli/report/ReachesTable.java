@@ -26,6 +26,7 @@ final class ReachesTable {
     private static final double MILLIGRAMS_PER_LITER = 1e3;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
     private static final double PER_HOUR = 3600;
+    private static final double SQUARE_KILOMETER = 1e6;
 
     private final Outcome outcome;
     private final SteadyResult result;
@@ -61,6 +62,8 @@ final class ReachesTable {
                 "flow state",
                 "no water",
                 "length [m]",
+                "drainage area [km2]",
+                "drainage area found by",
                 "slope [-]",
                 "discharge at head [m3/s]",
                 "discharge at end [m3/s]",
@@ -123,6 +126,11 @@ final class ReachesTable {
                 .text(outcome.scenario().states().get(s).name())
                 .yes(!wet)
                 .number(reach.lengthMeters())
+                .number(outcome.water()
+                        .areas()
+                        .map(a -> a.total(r) / SQUARE_KILOMETER)
+                        .orElse(Double.NaN))
+                .text(outcome.water().areaMethod())
                 .number(hydraulics.slope(r) > 0 ? hydraulics.slope(r) : Double.NaN)
                 .number(hydraulics.water(s).head(r))
                 .number(hydraulics.water(s).end(r));

@@ -29,6 +29,9 @@ public final class RunSummary {
     /** Prints; wall time in milliseconds. */
     public static void print(Outcome outcome, Path target, long milliseconds, PrintWriter print) {
         print.println(outcome.scenario().project().title() + ": a screening, not a finding of safety");
+        if (outcome.scenario().sites().isEmpty()) {
+            print.println("no site is listed: what follows is background alone");
+        }
         answers(outcome, print);
         for (String gap : outcome.gaps()) {
             print.println("  " + gap);

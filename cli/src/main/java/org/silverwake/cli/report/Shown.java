@@ -29,9 +29,17 @@ final class Shown {
                     drawable.stream().filter(g -> g.id().equals(asked.get())).findFirst();
             if (found.isEmpty()) {
                 throw new ScenarioException(List.of("scenario.yaml outputs.map.guideline: " + asked.get()
-                        + " is not compared with reaches here; give one of guidelines.use: "
-                        + String.join(", ", drawable.stream().map(Guideline::id).toList())));
+                        + " is not compared with reaches here; "
+                        + (drawable.isEmpty()
+                                ? "none of the chosen guidelines is: add one to guidelines.use (silverwake guidelines lists them)"
+                                : "give one of "
+                                        + String.join(
+                                                ", ",
+                                                drawable.stream()
+                                                        .map(Guideline::id)
+                                                        .toList()))));
             }
+            requireMedium(outcome, found.get());
             return found;
         }
         return drawable.stream()
@@ -41,6 +49,14 @@ final class Shown {
                         .filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
                         .findFirst())
                 .or(() -> drawable.stream().findFirst());
+    }
+
+    private static void requireMedium(Outcome outcome, Guideline guideline) {
+        String medium = guideline.observable().medium().word();
+        outcome.scenario().outputs().mapMedium().filter(m -> !m.equals(medium)).ifPresent(m -> {
+            throw new ScenarioException(List.of("scenario.yaml outputs.map.medium: " + m + " is not what "
+                    + guideline.id() + " is a value of; give " + medium + ", or another guideline"));
+        });
     }
 
     /** Guidelines compared with every reach whose medium is modelled. */

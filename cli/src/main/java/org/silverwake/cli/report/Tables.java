@@ -11,6 +11,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.screening.Guideline;
@@ -39,6 +40,7 @@ public final class Tables {
         balance(outcome, folder.resolve("balance.csv"));
         sites(outcome, folder.resolve("sites.csv"));
         places(outcome, folder.resolve("places.csv"));
+        water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"));
     }
 
@@ -288,6 +290,21 @@ public final class Tables {
                                 .end();
                     }
                 }
+            }
+        }
+    }
+
+    /** Every reach at which water was assumed or corrected; the warnings name only the first ones. */
+    private static void water(Outcome outcome, Path file) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, List.of("reach", "feature", "river", "assumed or corrected"))) {
+            for (Water.Listed listed : outcome.water().listed()) {
+                var reach = outcome.basin().reach(listed.reach());
+                csv.text(reach.id())
+                        .text(reach.part().featureId())
+                        .text(reach.name().orElse(""))
+                        .text(listed.what())
+                        .end();
             }
         }
     }

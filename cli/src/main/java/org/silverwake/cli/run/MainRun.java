@@ -6,9 +6,12 @@ package org.silverwake.cli.run;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
+import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
@@ -22,6 +25,7 @@ import org.silverwake.model.transport.TransportInput;
 public final class MainRun {
     private static final double DISPERSION_SHOWS = 0.05;
     private static final double DENSE = 1;
+    private static final String CHANNEL = "channel";
 
     private static final int NAMED = 5;
 
@@ -49,7 +53,7 @@ public final class MainRun {
         Water water = WaterStep.run(scenario, basin);
         progress.step("carry solids and mercury");
         TransportInput input = MercuryStep.input(scenario, basin, water);
-        SteadyResult result = carry(input);
+        SteadyResult result = carry(scenario, input);
         progress.step("screen");
         ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result);
         return new Outcome(
@@ -63,11 +67,13 @@ public final class MainRun {
                 warnings(scenario, basin, water, result));
     }
 
-    private static SteadyResult carry(TransportInput input) {
+    private static SteadyResult carry(ScenarioInput scenario, TransportInput input) {
         try {
             return SteadyRun.run(input);
         } catch (OutsideModelException e) {
-            throw new ScenarioException(List.of("scenario: " + e.getMessage()));
+            throw new ScenarioException(List.of("flow state "
+                    + scenario.states().get(e.state()).name() + ", " + e.getMessage()
+                    + " of the sites at or above it in the table of sites"));
         }
     }
 
@@ -75,6 +81,7 @@ public final class MainRun {
         List<String> warnings = new ArrayList<>(scenario.warnings());
         warnings.addAll(basin.warnings());
         warnings.addAll(water.notes());
+        kinds(warnings, basin);
         for (int s = 0; s < scenario.states().size(); s++) {
             String state = scenario.states().get(s).name();
             double number = result.dispersionNumber(s);
@@ -117,6 +124,19 @@ public final class MainRun {
                     state + ": no water where " + String.join(", ", names) + " release" + (names.size() == 1 ? "s" : "")
                             + "; that mercury is counted as held dry and not carried on when water comes back");
         }
+    }
+
+    /** Kinds of reach are read, but all are channel until still water has its own equations. */
+    private static void kinds(List<String> warnings, Basin basin) {
+        Map<String, Integer> others = new TreeMap<>();
+        for (RiverMap.Reach reach : basin.map().reaches()) {
+            String kind = reach.texts().getOrDefault("kind", CHANNEL);
+            if (!kind.equalsIgnoreCase(CHANNEL)) {
+                others.merge(kind, 1, Integer::sum);
+            }
+        }
+        others.forEach((kind, n) -> warnings.add(n + " reaches of kind " + kind
+                + " are treated as channel: still water, wetland and canals are not modelled yet"));
     }
 
     private static void slurry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {

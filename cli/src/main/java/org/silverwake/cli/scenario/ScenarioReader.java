@@ -123,10 +123,11 @@ public final class ScenarioReader {
                 date.problem("\"" + written + "\" is not a date; give it as YYYY-MM-DD, such as 2026-03-04");
             }
         }
+        String language = root.at("language").text().orElse("en");
+        if (!language.equals("en")) {
+            root.at("language").problem("\"" + language + "\" is not there yet; leave the key out or give en");
+        }
         return new Project(
-                root.at("title").requireText(),
-                root.at("prepared-by").requireText(),
-                day,
-                root.at("language").text().orElse("en"));
+                root.at("title").requireText(), root.at("prepared-by").requireText(), day, language);
     }
 }

@@ -4,6 +4,7 @@
 package org.silverwake.cli.realnetwork;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.function.IntPredicate;

@@ -7,7 +7,15 @@ package org.silverwake.model.transport;
 public final class OutsideModelException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    OutsideModelException(String message) {
+    private final int state;
+
+    OutsideModelException(int state, String message) {
         super(message);
+        this.state = state;
+    }
+
+    /** The flow state it happens in [-], from 0. */
+    public int state() {
+        return state;
     }
 }

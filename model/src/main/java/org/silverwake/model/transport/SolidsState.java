@@ -58,7 +58,7 @@ final class SolidsState {
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 if (water.isWet(c)) {
                     double background = input.sediment().get(state).at(water.mean(c));
-                    result.note(network, r, entering(background, load, water.mean(c)));
+                    result.note(network, state, r, entering(background, load, water.mean(c)));
                     result.cell(input, settling, water, c, load, bound);
                 }
             }
@@ -166,11 +166,13 @@ final class SolidsState {
         }
     }
 
-    private void note(RiverNetwork network, int reach, double all) {
+    private void note(RiverNetwork network, int state, int reach, double all) {
         if (all > REFUSED) {
-            throw new OutsideModelException("reach " + network.id(reach) + ": " + Math.round(all)
-                    + " g/L of solids after mixing; above " + Math.round(REFUSED)
-                    + " g/L this is no river any more; lower the tailings or check their unit");
+            throw new OutsideModelException(
+                    state,
+                    "reach " + network.id(reach) + ": " + Math.round(all)
+                            + " g/L of solids after mixing; above " + Math.round(REFUSED)
+                            + " g/L this is no river any more; lower the tailings or check their unit");
         }
         if (all > SLURRY && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
             slurry.add(reach);
