@@ -22,15 +22,19 @@ public final class Nearest {
         String best = null;
         int least = Math.max(2, word.length() / 2) + 1;
         for (String candidate : known) {
-            boolean starts = word.length() > 1
-                    && (candidate.startsWith(word) || word.startsWith(candidate) || candidate.endsWith("-" + word));
-            int distance = starts ? 1 : distance(word, candidate);
+            int distance = isPart(word, candidate) ? 0 : distance(word, candidate);
             if (distance < least) {
                 least = distance;
                 best = candidate;
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** One begins with the other, or the known word ends in it after a hyphen; short ones begin too many words. */
+    private static boolean isPart(String word, String known) {
+        return word.length() > 1 && (known.startsWith(word) || known.endsWith("-" + word))
+                || known.length() > 2 && word.startsWith(known);
     }
 
     /** Smallest number of letters inserted, removed or replaced to turn a into b (Levenshtein 1966). */

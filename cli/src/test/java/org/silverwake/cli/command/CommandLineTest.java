@@ -1,0 +1,98 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
+import java.util.concurrent.Callable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.silverwake.model.numerics.NumericalException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** Words and exit codes of the command line. */
+class CommandLineTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rnu x | silverwake: \"rnu\" is no command; the nearest known one is run; \"silverwake --help\" tells more",
+                "'' | silverwake: give a command: run, check, guidelines",
+                "run | silverwake run: missing required parameter: 'SCENARIO'",
+                "run x --outt y | silverwake run: \"--outt\" is no option here; the nearest known one is --out",
+                "run my scenario | \"scenario\" is one word too many; put a path with blanks in quotes",
+                "check x --all | silverwake check: \"--all\" is no option here",
+            })
+    void usageIsOneLine(String typed, String said) {
+        Messy.Said answer = Messy.say(typed.isEmpty() ? new String[0] : typed.split(" "));
+        answer.refuses(2, said, "--help");
+        assertThat(answer.err()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"run", "check", "guidelines", ""})
+    void helpEndsWithAnExample(String command) {
+        Messy.Said help = command.isEmpty() ? Messy.say("--help") : Messy.say(command, "--help");
+        assertThat(help.code()).isZero();
+        assertThat(help.all()).contains("Example: silverwake " + command, "-h, --help");
+        assertThat(help.all()).contains("-v");
+    }
+
+    @Test
+    void versionIsPrinted() {
+        assertThat(Messy.say("--version").all()).isEqualTo("Silverwake " + Silverwake.VERSION);
+    }
+
+    @Command(name = "fail")
+    private record Failing(RuntimeException failure) implements Callable<Integer> {
+        @Override
+        public Integer call() {
+            throw failure;
+        }
+    }
+
+    private static String failing(int code, RuntimeException failure, String... arguments) {
+        StringWriter err = new StringWriter();
+        int exit = Silverwake.commandLine()
+                .addSubcommand(new CommandLine(new Failing(failure)))
+                .setErr(new PrintWriter(err))
+                .execute(arguments);
+        assertThat(exit).isEqualTo(code);
+        return err.toString();
+    }
+
+    @Test
+    void numericalFailureIsFour() {
+        assertThat(failing(4, new NumericalException("reach L7", "no depth was found; check its slope", 0.5), "fail"))
+                .startsWith("the computation failed: reach L7: no depth was found; check its slope")
+                .contains("run again with -v");
+    }
+
+    @Test
+    void ourFaultIsOneAndTheTraceIsThereOnRequest() {
+        RuntimeException fault = new IllegalStateException("a bug");
+        assertThat(failing(1, fault, "fail"))
+                .startsWith("the program failed, which is our fault, not yours: java.lang.IllegalStateException: a bug")
+                .doesNotContain("\tat ");
+        assertThat(failing(1, fault, "-v", "fail")).contains("\tat ", "CommandLineTest");
+        assertThat(failing(1, new ArithmeticException("/ by zero"), "fail")).contains("/ by zero");
+    }
+
+    @Test
+    void aFullDiskIsNotOurFault() {
+        assertThat(failing(
+                        3,
+                        new UncheckedIOException(
+                                new FileSystemException("maps/a.png", null, "No space left on device")),
+                        "fail"))
+                .startsWith("a file cannot be read or written: maps/a.png: No space left on device; check");
+    }
+}
