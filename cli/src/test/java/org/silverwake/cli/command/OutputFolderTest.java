@@ -57,12 +57,12 @@ class OutputFolderTest {
         assertThat(messy.does("run").code()).isZero();
         Map<String, Long> good = files(messy.out());
         long beside = beside();
-        messy.with("sites.csv", "slurry,,,900,", "slurry,,,900000000,"); // refused when solids are carried
+        messy.with("sites.csv", "slurry,900,", "slurry,900000000,"); // refused when solids are carried
         assertThat(messy.does("run").code()).isEqualTo(USAGE);
         assertThat(files(messy.out())).isEqualTo(good);
         assertThat(beside()).isEqualTo(beside);
 
-        messy.with("sites.csv", "slurry,,,900000000,", "slurry,,,901,");
+        messy.with("sites.csv", "slurry,900000000,", "slurry,901,");
         assertThat(messy.does("run").code()).isZero();
         assertThat(files(messy.out())).isNotEqualTo(good).containsOnlyKeys(good.keySet());
         assertThat(beside()).isEqualTo(beside);

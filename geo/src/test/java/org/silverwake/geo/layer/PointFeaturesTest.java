@@ -27,13 +27,12 @@ class PointFeaturesTest {
     }
 
     private PointFeatures layer(String type, String coordinates) throws IOException {
-        String shape = type.isEmpty()
-                ? "null"
-                : "{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "}";
+        String shape = type.isEmpty() ? "null" : "{\"type\":\"" + type + "\",\"coordinates\":" + coordinates + "}";
         return PointFeatures.read(Files.writeString(
                 folder.resolve("places.geojson"),
                 "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{\"name\":\"001\","
-                        + "\"people\":420,\"share\":0.15,\"tons\":12000000,\"none\":null},\"geometry\":" + shape + "}]}"));
+                        + "\"people\":420,\"share\":0.15,\"tons\":12000000,\"none\":null},\"geometry\":" + shape
+                        + "}]}"));
     }
 
     private static void isAt(PointFeatures.Row row, double longitude, double latitude) {
