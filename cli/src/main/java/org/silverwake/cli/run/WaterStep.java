@@ -12,12 +12,9 @@ import org.silverwake.model.Water;
 import org.silverwake.model.WaterInput;
 import org.silverwake.model.WaterInput.AtHead;
 import org.silverwake.model.network.RiverNetwork;
-import org.silverwake.model.water.Hydraulics;
 
 /** Step 5: water of all flow states. */
 final class WaterStep {
-    private static final int MOST = 10;
-
     private WaterStep() {}
 
     static Water run(ScenarioInput scenario, Basin basin) {
@@ -37,35 +34,9 @@ final class WaterStep {
                 siteWater(scenario, basin),
                 abstractions(scenario, basin));
         try {
-            Water water = Water.of(basin.table(), input);
-            requireShear(basin, water.hydraulics());
-            return water;
+            return Water.of(basin.table(), input);
         } catch (IllegalArgumentException e) {
             throw new ScenarioException(List.of("scenario: " + e.getMessage()));
-        }
-    }
-
-    /** Each reach with water needs a slope or Manning n; all that lack both are told at once. */
-    private static void requireShear(Basin basin, Hydraulics hydraulics) {
-        List<String> problems = new ArrayList<>();
-        for (int r = 0; r < basin.network().size(); r++) {
-            for (int s = 0; s < hydraulics.stateCount(); s++) {
-                double middle = basin.table().length(r) / 2;
-                if (hydraulics.discharge(s, r, middle) > 0) {
-                    try {
-                        hydraulics.shear(s, r, hydraulics.section(s, r, middle));
-                    } catch (IllegalArgumentException e) {
-                        problems.add("scenario: " + e.getMessage());
-                    }
-                    break;
-                }
-            }
-        }
-        if (problems.size() > MOST) {
-            problems.set(MOST, "scenario: and so for " + (problems.size() - MOST) + " more reaches");
-        }
-        if (!problems.isEmpty()) {
-            throw new ScenarioException(problems.subList(0, Math.min(problems.size(), MOST + 1)));
         }
     }
 

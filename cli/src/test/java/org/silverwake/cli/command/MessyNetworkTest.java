@@ -154,7 +154,7 @@ class MessyNetworkTest {
         assertThat(said.code()).as("%s", said.err()).isZero();
         assertThat(said.all()).contains("released     16 / 16");
         assertThat(messy.table("sites.csv"))
-                .anySatisfy(row -> assertThat(row).startsWith("Same,Same,slurry,-20,-30.05,0,b,0,b,"));
+                .anySatisfy(row -> assertThat(row).startsWith("Same,Same,slurry,-20.000000,-30.050000,0,b,0,b,"));
     }
 
     @Test
@@ -166,7 +166,8 @@ class MessyNetworkTest {
     @Test
     void neitherSlopeNorRoughness() {
         messy.yaml("    slope: {column: slope, unit: m/m}\n", "");
-        messy.does("run").refuses(SCENARIO, "reach b: neither slope nor Manning n is known; map a slope column");
+        messy.does("run")
+                .refuses(SCENARIO, "6 reaches have neither slope nor Manning n (a.1, a.2", "map a slope column");
     }
 
     @Test
@@ -200,9 +201,9 @@ class MessyNetworkTest {
         assertThat(said.code()).as("%s", said.err()).isZero();
         assertThat(said.all()).contains("released     4.5 / 4.5");
         assertThat(messy.table("sites.csv"))
-                .anySatisfy(row -> assertThat(row).startsWith("Retort,Retort,seepage,-20.02,-30.001,"))
-                .anySatisfy(row -> assertThat(row).startsWith("Drums,Drums,slurry,-20.031,-30.001,"))
-                .anySatisfy(row -> assertThat(row).startsWith("Pond,Pond,seepage,-20.061,-30.002,"));
+                .anySatisfy(row -> assertThat(row).startsWith("Retort,Retort,seepage,-20.020000,-30.001000,"))
+                .anySatisfy(row -> assertThat(row).startsWith("Drums,Drums,slurry,-20.031000,-30.001000,"))
+                .anySatisfy(row -> assertThat(row).startsWith("Pond,Pond,seepage,-20.061000,-30.002000,"));
     }
 
     @Test
