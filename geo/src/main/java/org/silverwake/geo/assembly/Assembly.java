@@ -32,7 +32,7 @@ public final class Assembly {
         }
         List<AttributeReader.Values> values = AttributeReader.read(layer, options);
         DefectLog collected = new DefectLog();
-        List<Line> lines = LineCollector.collect(layer, collected);
+        List<Line> lines = LineCollector.collect(Antimeridian.joined(layer), collected);
         if (lines.isEmpty()) {
             throw new GeoDataException(AttributeReader.name(layer) + ": no usable line among "
                     + layer.features().size() + " features; give a layer of lines, or check the filter");

@@ -4,12 +4,13 @@
 package org.silverwake.geo.assembly;
 
 import java.util.List;
+import org.silverwake.geo.crs.Geodesy;
 
 /**
  * Something wrong, or repaired, in a river layer.
  *
  * @param kind what it is
- * @param longitude where, WGS 84 degrees
+ * @param longitude where, WGS 84 degrees, brought to -180 to 180
  * @param latitude where, WGS 84 degrees
  * @param featureIds the user's features concerned
  * @param text what was found, in one line with numbers and units
@@ -24,8 +25,9 @@ public record Defect(
         String text,
         String remedy,
         boolean repaired) {
-    /** Copies the list. */
+    /** Copies the list and wraps the longitude. */
     public Defect {
+        longitude = Geodesy.wrap(longitude);
         featureIds = List.copyOf(featureIds);
     }
 

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
+import org.silverwake.geo.crs.Geodesy;
 
 /** Collects defects while a network is assembled. */
 final class DefectLog {
@@ -46,11 +47,12 @@ final class DefectLog {
 
     /** A place in words: "12.34567 E, 3.45678 S". */
     static String place(Coordinate at) {
+        double longitude = Geodesy.wrap(at.x);
         return String.format(
                 Locale.ROOT,
                 "%.5f %s, %.5f %s",
-                Math.abs(at.x),
-                at.x < 0 ? "W" : "E",
+                Math.abs(longitude),
+                longitude < 0 ? "W" : "E",
                 Math.abs(at.y),
                 at.y < 0 ? "S" : "N");
     }

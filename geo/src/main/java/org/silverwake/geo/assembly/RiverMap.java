@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.LineString;
 
 /**
  * The assembled river network with its geometry. Reaches run downstream, indices 0..n-1 in no particular order; the
- * ordered, coordinate-free twin is {@code model.network.RiverNetwork}. Lines are WGS 84, longitude first, degrees; lengths
- * are geodesic. Immutable.
+ * ordered, coordinate-free twin is {@code model.network.RiverNetwork}. Lines are WGS 84, longitude first, degrees; where
+ * the layer lies across the antimeridian, longitudes run on beyond 180, so that lines hang together. Lengths are geodesic. Immutable.
  */
 public final class RiverMap {
     /** One reach. Numbers are mapped attributes in SI by key, absent where missing; texts likewise. */

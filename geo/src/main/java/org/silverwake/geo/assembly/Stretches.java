@@ -5,16 +5,22 @@ package org.silverwake.geo.assembly;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.silverwake.geo.crs.Ground;
 
-/** Finds the lines near a point. Lines are numbered from 0, points are WGS 84 degrees, distances geodesic [m]. */
+/**
+ * Finds the lines near a point. Lines are numbered from 0, points are WGS 84 degrees, distances geodesic [m]. A point's
+ * longitude may be a whole turn away from how the lines count theirs, as near the antimeridian.
+ */
 public final class Stretches {
     private static final int CHUNK = 12;
     /** Up to here a plane tangent at the point serves [m]; its relative error is about 1e-4 at 60 degrees. */
@@ -22,6 +28,7 @@ public final class Stretches {
 
     private final List<Coordinate[]> lines = new ArrayList<>();
     private final STRtree tree = new STRtree();
+    private final Envelope all = new Envelope();
 
     /**
      * The place on a line nearest to a point.
@@ -47,13 +54,15 @@ public final class Stretches {
                 for (int k = first; k <= last; k++) {
                     box.expandToInclude(points[k]);
                 }
+                all.expandToInclude(box);
                 tree.insert(box, new Chunk(i, first, last));
             }
         }
     }
 
     /** The nearest place on each line within a distance [m], by line number. */
-    public Collection<Hit> within(Coordinate at, double meters) {
+    public Collection<Hit> within(Coordinate point, double meters) {
+        Coordinate at = Antimeridian.toward(all, point);
         Map<Integer, Hit> best = new HashMap<>();
         double kx = Ground.metersPerDegreeEast(at.y);
         double ky = Ground.metersPerDegreeNorth(at.y);
@@ -77,9 +86,18 @@ public final class Stretches {
 
     /** The nearest place of all lines, however far; empty where there is no line. */
     public Optional<Hit> nearest(Coordinate at) {
+        return nearest(at, line -> true);
+    }
+
+    /** The nearest place of the chosen lines, however far; empty where none is chosen. */
+    public Optional<Hit> nearest(Coordinate at, IntPredicate chosen) {
+        if (IntStream.range(0, lines.size()).noneMatch(chosen)) {
+            return Optional.empty();
+        }
         for (double meters = 1000; meters < 4e7; meters *= 4) {
             Optional<Hit> hit = within(at, meters).stream()
-                    .min(java.util.Comparator.comparingDouble(Hit::distance).thenComparingInt(Hit::line));
+                    .filter(near -> chosen.test(near.line))
+                    .min(Comparator.comparingDouble(Hit::distance).thenComparingInt(Hit::line));
             if (hit.isPresent()) {
                 return hit;
             }

@@ -67,7 +67,7 @@ public record Topology(
     public static Topology of(VectorLayer layer) {
         List<Coordinate[]> lines = new ArrayList<>();
         int nulls = 0;
-        for (LayerFeature feature : layer.features()) {
+        for (LayerFeature feature : Antimeridian.joined(layer).features()) {
             Geometry shape = feature.geometry();
             if (shape == null || shape.isEmpty()) {
                 nulls++;

@@ -108,7 +108,7 @@ public final class Geodesy {
     }
 
     /** A longitude, or a difference of two, brought to -180 to 180 [degrees]. */
-    static double wrap(double longitude) {
+    public static double wrap(double longitude) {
         if (longitude >= -HALF_TURN && longitude <= HALF_TURN) {
             return longitude;
         }

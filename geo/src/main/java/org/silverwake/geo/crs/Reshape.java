@@ -11,10 +11,11 @@ import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
 
 /** Copies of geometries with every point moved; height and measure stay. */
-final class Reshape {
+public final class Reshape {
     private Reshape() {}
 
-    static Geometry points(Geometry geometry, UnaryOperator<Coordinate> move) {
+    /** A copy with each point [degrees, or the unit of its system] moved. */
+    public static Geometry points(Geometry geometry, UnaryOperator<Coordinate> move) {
         return sequences(geometry, points -> {
             for (int i = 0; i < points.size(); i++) {
                 Coordinate moved = move.apply(new Coordinate(points.getX(i), points.getY(i)));

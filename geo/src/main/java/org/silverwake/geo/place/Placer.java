@@ -16,6 +16,7 @@ import org.silverwake.geo.assembly.ReachCutting;
 import org.silverwake.geo.assembly.ReachPart;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.assembly.Stretches;
+import org.silverwake.geo.crs.Geodesy;
 import org.silverwake.geo.crs.LayerCrs;
 
 /** Places points on the network and cuts reaches there. Start reading at {@link #place}. */
@@ -133,7 +134,7 @@ public final class Placer {
                 spot.request,
                 spot.at.x,
                 spot.at.y,
-                place.x,
+                Geodesy.wrap(place.x),
                 place.y,
                 spot.hit.distance(),
                 part.featureId(),

@@ -4,7 +4,6 @@
 package org.silverwake.geo.place;
 
 import java.text.Normalizer;
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -29,7 +28,7 @@ final class RiverNames {
                 .replaceAll("\\s+", " ");
     }
 
-    /** A warning where the name differs and a reach of the wanted name lies within the distance as well. */
+    /** A warning where the name differs: with the distance of the nearest reach of the wanted name, if there is one. */
     static Optional<String> check(
             PointRequest request, Coordinate at, Stretches.Hit hit, RiverMap map, Stretches stretches) {
         if (request.riverName().isEmpty()) {
@@ -40,13 +39,20 @@ final class RiverNames {
         if (is(reach, wanted)) {
             return Optional.empty();
         }
-        return stretches.within(at, request.maxDistanceMeters()).stream()
-                .filter(other -> is(map.reach(other.line()), wanted))
-                .min(Comparator.comparingDouble(Stretches.Hit::distance))
-                .map(other -> Positions.name(request) + ": put on " + of(reach) + ", "
-                        + FarPoint.distance(hit.distance()) + " away, but its row names the river \""
-                        + request.riverName().get() + "\", of which " + of(map.reach(other.line())) + " lies "
-                        + FarPoint.distance(other.distance()) + " away; move the point or correct the name");
+        String text = Positions.name(request) + ": put on " + of(reach) + ", " + FarPoint.distance(hit.distance())
+                + " away, but its row names the river \"" + request.riverName().get() + "\", ";
+        return Optional.of(text
+                + stretches
+                        .nearest(at, line -> is(map.reach(line), wanted))
+                        .map(other -> "of which " + of(map.reach(other.line())) + " lies "
+                                + FarPoint.distance(other.distance()) + " away; move the point or correct the name")
+                        .orElseGet(() -> absent(map)));
+    }
+
+    private static String absent(RiverMap map) {
+        return map.reaches().stream().anyMatch(reach -> reach.name().isPresent())
+                ? "and there is no river of that name in the layer; correct the name"
+                : "and the reaches have no names to compare; give the layer's column of river names";
     }
 
     private static boolean is(RiverMap.Reach reach, String wanted) {

@@ -22,17 +22,20 @@ import org.geotools.referencing.wkt.Formattable;
 import org.geotools.util.factory.Hints;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.ElevationSource;
+import org.silverwake.geo.crs.Geodesy;
 import org.silverwake.geo.crs.LayerCrs;
 
 /**
  * A raster of ground heights. A height is interpolated between the centers of the four nearest cells (bilinear); where
- * one of them that counts has no data, or outside of the raster, there is none. Held in memory: 4 bytes a cell.
+ * one of them that counts has no data, or outside of the raster, there is none. Longitudes may be a whole turn away from
+ * how the raster counts them. Held in memory: 4 bytes a cell.
  */
 public final class ElevationModel implements ElevationSource {
     private static final long MOST_CELLS = 200_000_000;
     private static final double LOWEST = -12_000;
     private static final double HIGHEST = 9_000;
     private static final double HALF = 0.5;
+    private static final double FULL_TURN = 360;
 
     private final Path file;
     private final float[] heights;
@@ -152,6 +155,15 @@ public final class ElevationModel implements ElevationSource {
 
     @Override
     public OptionalDouble elevation(double longitude, double latitude) {
+        double wrapped = Geodesy.wrap(longitude);
+        OptionalDouble height = height(wrapped, latitude);
+        if (height.isPresent() || !crs.isDegrees()) {
+            return height;
+        }
+        return height(wrapped < 0 ? wrapped + FULL_TURN : wrapped - FULL_TURN, latitude);
+    }
+
+    private OptionalDouble height(double longitude, double latitude) {
         double[] xy;
         try {
             xy = crs.fromLonLat(longitude, latitude);

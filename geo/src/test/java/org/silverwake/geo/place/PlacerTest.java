@@ -179,7 +179,34 @@ class PlacerTest {
                 .contains("40 m")
                 .contains("Lantern River")
                 .contains("Río Ñandú");
+        assertThat(place(fork(), at(30, 1400, "rio nandu")).warnings())
+                .as("the nearest reach of that name lies beyond the allowed distance or not, all the same")
+                .singleElement()
+                .asString()
+                .contains("upper (Lantern River), 30 m away")
+                .contains("trib (Río Ñandú) lies 401 m away");
+        assertThat(place(fork(), at(-30, 1900, "rio nandu")).warnings())
+                .singleElement()
+                .asString()
+                .contains("trib (Río Ñandú) lies 900 m away");
         assertThat(place(fork(), at(40, 1030, "RIO NANDU")).warnings()).isEmpty();
         assertThat(place(fork(), at(30, 1400, "LANTERN  river")).warnings()).isEmpty();
+    }
+
+    @Test
+    void aRiverNameThatTheLayerDoesNotHoldIsAWarning() {
+        assertThat(place(fork(), at(30, 1400, "Wick Creek")).warnings())
+                .singleElement()
+                .asString()
+                .startsWith("sites.csv:2 site \"Camp\"")
+                .contains("upper (Lantern River), 30 m away")
+                .contains("\"Wick Creek\"")
+                .contains("no river of that name in the layer");
+        RiverMap nameless =
+                Assembly.assemble(new Sketch().line("r", 0, 1000, 0, 0).layer(), AssemblyOptions.drawn(1));
+        assertThat(place(nameless, at(30, 400, "Wick Creek")).warnings())
+                .singleElement()
+                .asString()
+                .contains("no names to compare");
     }
 }

@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.write.Grid;
+import org.silverwake.geo.write.GridWriter;
 
 class ElevationModelTest {
     /** ROUNDING: SRTM heights are whole meters; four products of weights in double. */
@@ -68,5 +70,23 @@ class ElevationModelTest {
         assertThat(model.elevation(-20, -30)).isEmpty();
         assertThat(model.columns()).isEqualTo(1201);
         assertThat(model.rows()).isEqualTo(1201);
+    }
+
+    @Test
+    void longitudesAreCountedAsTheRasterCountsThem(@TempDir Path folder) {
+        float[] heights = {10, 20, 30, 40};
+        Path across = folder.resolve("across.tif");
+        GridWriter.write(across, new Grid(179.8, -16, 0.1, 4, heights));
+        ElevationModel onward = ElevationModel.read(across, 1);
+        assertThat(onward.elevation(179.85, -16.05).getAsDouble()).isCloseTo(10, within(ROUNDING));
+        assertThat(onward.elevation(-179.85, -16.05).getAsDouble()).isCloseTo(40, within(ROUNDING));
+        assertThat(onward.elevation(180.15, -16.05).getAsDouble()).isCloseTo(40, within(ROUNDING));
+        assertThat(onward.elevation(180, -16.05).getAsDouble()).isCloseTo(25, within(ROUNDING));
+        Path west = folder.resolve("west.tif");
+        GridWriter.write(west, new Grid(-180, -16, 0.1, 4, heights));
+        ElevationModel plain = ElevationModel.read(west, 1);
+        assertThat(plain.elevation(180.15, -16.05).getAsDouble()).isCloseTo(20, within(ROUNDING));
+        assertThat(plain.elevation(180, -16.05).getAsDouble()).isCloseTo(10, within(ROUNDING));
+        assertThat(plain.elevation(179.85, -16.05)).isEmpty();
     }
 }
