@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  * Puts names in rows above a chart so that none covers another, or the line that leads from another down to its mark. A name
  * stands to the right of its line or to the left; of all ways to change from right to left along the chart, the one that drops
  * the fewest names and then needs the fewest rows is taken. Rows are counted from the chart upward. Names that find no room
- * are left out.
+ * are left out, the highest ranks first.
  */
 final class MarkLabels {
     private static final double SAME = 1e-6;
@@ -32,8 +32,8 @@ final class MarkLabels {
         this.rows = rows;
     }
 
-    /** A name of a width that belongs to a mark at x. */
-    record Wanted(double x, double width) {}
+    /** A name of a width that belongs to a mark at x; where not all find room, low ranks go before high ones. */
+    record Wanted(double x, double width, int rank) {}
 
     /** A name placed: its left end and row, and the x of its mark. */
     record Placed(double x, double from, double to, int row) {
@@ -53,6 +53,35 @@ final class MarkLabels {
 
     /** A place for each name, or none, in the order given. */
     List<Optional<Placed>> place(List<Wanted> names) {
+        List<Optional<Placed>> all = arrange(names);
+        return all.stream().allMatch(Optional::isPresent) ? all : placeByRank(names);
+    }
+
+    /** Name after name by rank, each kept only if all those kept before still find room. */
+    private List<Optional<Placed>> placeByRank(List<Wanted> names) {
+        List<Integer> order = IntStream.range(0, names.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(k -> names.get(k).rank()))
+                .toList();
+        List<Integer> kept = new ArrayList<>();
+        List<Optional<Placed>> layout = List.of();
+        for (int k : order) {
+            List<Integer> more = new ArrayList<>(kept);
+            more.add(k);
+            List<Optional<Placed>> tried = arrange(more.stream().map(names::get).toList());
+            if (tried.stream().allMatch(Optional::isPresent)) {
+                kept = more;
+                layout = tried;
+            }
+        }
+        List<Optional<Placed>> result = new ArrayList<>(Collections.nCopies(names.size(), Optional.empty()));
+        for (int k = 0; k < kept.size(); k++) {
+            result.set(kept.get(k), layout.get(k));
+        }
+        return result;
+    }
+
+    private List<Optional<Placed>> arrange(List<Wanted> names) {
         List<Integer> order = IntStream.range(0, names.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> names.get(k).x()))

@@ -140,9 +140,17 @@ public final class ProfileChart {
         Font font = text.regular(ProfileMarks.NAME_SIZE);
         List<MarkLabels.Wanted> wanted = profile.marks().stream()
                 .map(m -> new MarkLabels.Wanted(
-                        left + (right - left) * m.kilometers() / profile.length(), text.width(m.name(), font)))
+                        left + (right - left) * m.kilometers() / profile.length(), text.width(m.name(), font), rank(m)))
                 .toList();
         return new MarkLabels(MARGIN, WIDTH - MARGIN, NAME_GAP, MOST_ROWS).place(wanted);
+    }
+
+    private static int rank(Profile.Mark mark) {
+        return switch (mark.kind()) {
+            case SITE -> 0;
+            case PLACE -> 1;
+            case TRIBUTARY -> 2;
+        };
     }
 
     private static void foot(Profile profile, Decades decades, int omitted, PageText text) {

@@ -22,7 +22,7 @@ class LabelRoomTest {
             Random random = new Random(seed);
             List<MarkLabels.Wanted> wanted = new ArrayList<>();
             for (int i = 0; i < 12; i++) {
-                wanted.add(new MarkLabels.Wanted(random.nextDouble() * 400, 30 + random.nextDouble() * 90));
+                wanted.add(new MarkLabels.Wanted(random.nextDouble() * 400, 30 + random.nextDouble() * 90, 0));
             }
             List<MarkLabels.Placed> placed = new MarkLabels(0, 420, 3, 5)
                     .place(wanted).stream().flatMap(Optional::stream).toList();
@@ -44,7 +44,7 @@ class LabelRoomTest {
 
     @Test
     void whatFindsNoRoomIsLeftOut() {
-        List<MarkLabels.Wanted> twice = List.of(new MarkLabels.Wanted(5, 90), new MarkLabels.Wanted(6, 90));
+        List<MarkLabels.Wanted> twice = List.of(new MarkLabels.Wanted(5, 90, 0), new MarkLabels.Wanted(6, 90, 0));
         assertThat(new MarkLabels(0, 100, 3, 1).place(twice).stream().flatMap(Optional::stream))
                 .hasSize(1);
     }

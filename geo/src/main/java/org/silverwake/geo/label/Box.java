@@ -20,7 +20,12 @@ public record Box(double x, double y, double halfWidth, double halfHeight, doubl
 
     /** The same, larger on all sides. */
     public Box grown(double margin) {
-        return new Box(x, y, halfWidth + margin, halfHeight + margin, angle);
+        return grown(margin, margin);
+    }
+
+    /** The same, larger on both ends along the text and on both sides across. */
+    public Box grown(double along, double across) {
+        return new Box(x, y, halfWidth + along, halfHeight + across, angle);
     }
 
     /** Whether the two share more than an edge. By the separating axis theorem. */

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Finds room for labels: no label over another, over an obstacle or beyond the area; what finds no room is dropped. Lines are kept
- * free where that is possible. One label after the other by priority, each in its cheapest free spot, ties in the order given:
+ * Finds room for labels: no label over another, over an obstacle or beyond the area, and two on one line never closer than their
+ * letters are high; what finds no room is dropped. Lines are kept free where that is possible. One label after the other by priority, each in its cheapest free spot, ties in the order given:
  * same input, same layout. O(labels x spots x (labels + obstacles + stretches of line)).
  */
 public final class LabelPlacer {
@@ -46,28 +46,28 @@ public final class LabelPlacer {
     /** Places all it can. */
     public LabelLayout place(List<LabelRequest> requests) {
         List<Optional<Spot>> spots = new ArrayList<>(Collections.nCopies(requests.size(), Optional.empty()));
-        List<Box> taken = new ArrayList<>(obstacles);
+        List<Box> labels = new ArrayList<>();
         List<double[]> leaders = new ArrayList<>();
         List<Integer> order = IntStream.range(0, requests.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> requests.get(k).priority()))
                 .toList();
         for (int k : order) {
-            Optional<Spot> best = cheapest(requests.get(k).spots(), taken, leaders);
+            Optional<Spot> best = cheapest(requests.get(k).spots(), labels, leaders);
             spots.set(k, best);
             best.ifPresent(spot -> {
-                taken.add(spot.box());
+                labels.add(spot.box());
                 spot.leader().ifPresent(from -> leaders.add(leader(spot.box(), from)));
             });
         }
         return new LabelLayout(spots);
     }
 
-    private Optional<Spot> cheapest(List<Spot> spots, List<Box> taken, List<double[]> leaders) {
+    private Optional<Spot> cheapest(List<Spot> spots, List<Box> labels, List<double[]> leaders) {
         Spot best = null;
         double least = Double.POSITIVE_INFINITY;
         for (Spot spot : spots) {
-            if (spot.cost() < least && isFree(spot.box(), taken) && isClear(spot, taken, leaders)) {
+            if (spot.cost() < least && isFree(spot.box(), labels) && isClear(spot, labels, leaders)) {
                 double cost = spot.cost() + lineCost(spot.box(), least - spot.cost());
                 if (cost < least) {
                     least = cost;
@@ -78,21 +78,32 @@ public final class LabelPlacer {
         return Optional.ofNullable(best);
     }
 
-    private boolean isFree(Box box, List<Box> taken) {
+    private boolean isFree(Box box, List<Box> labels) {
         if (!box.isWithin(area)) {
             return false;
         }
         Box wide = box.grown(MARGIN);
-        for (Box other : taken) {
-            if (wide.overlaps(other)) {
+        for (Box obstacle : obstacles) {
+            if (wide.overlaps(obstacle)) {
+                return false;
+            }
+        }
+        Box spaced = spaced(box);
+        for (Box label : labels) {
+            if (spaced.overlaps(label) || spaced(label).overlaps(box)) {
                 return false;
             }
         }
         return true;
     }
 
+    /** With the room that parts words: as much as the letters are high (1 em) on the line, next to nothing above and below. */
+    private static Box spaced(Box label) {
+        return label.grown(2 * label.halfHeight(), MARGIN);
+    }
+
     /** No leader runs through the label, and the label's own leader runs through nothing but its own symbol. */
-    private static boolean isClear(Spot spot, List<Box> taken, List<double[]> leaders) {
+    private boolean isClear(Spot spot, List<Box> labels, List<double[]> leaders) {
         for (double[] s : leaders) {
             if (spot.box().lengthInside(s[0], s[1], s[2], s[3]) > 0) {
                 return false;
@@ -103,13 +114,13 @@ public final class LabelPlacer {
         }
         Spot.Anchor from = spot.leader().get();
         double[] own = leader(spot.box(), from);
-        for (Box other : taken) {
-            boolean isSymbol = Math.hypot(other.x() - from.x(), other.y() - from.y()) < 1;
-            if (!isSymbol && other.lengthInside(own[0], own[1], own[2], own[3]) > 0) {
+        for (Box obstacle : obstacles) {
+            boolean isSymbol = Math.hypot(obstacle.x() - from.x(), obstacle.y() - from.y()) < 1;
+            if (!isSymbol && obstacle.lengthInside(own[0], own[1], own[2], own[3]) > 0) {
                 return false;
             }
         }
-        return true;
+        return labels.stream().noneMatch(label -> label.lengthInside(own[0], own[1], own[2], own[3]) > 0);
     }
 
     private static double[] leader(Box box, Spot.Anchor from) {

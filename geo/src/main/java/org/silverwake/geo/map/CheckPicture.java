@@ -27,13 +27,14 @@ import org.silverwake.geo.place.PlacedPoint;
 public final class CheckPicture {
     private static final double PADDING = 30;
     private static final int MOST_LISTED = 24;
+    private static final double SAMPLE = 90;
     private static final String DEFECT = "#a3154f";
     private static final String SNAP = "#c4404a";
 
     private CheckPicture() {}
 
     /**
-     * Draws an A4 picture as PNG at 300 dots per inch.
+     * Draws an A4 picture as PNG at 300 dots per inch, under the band "not for posting" if a site is among the points.
      *
      * @param map the network, with its defects
      * @param points where points were placed; may be empty
@@ -43,12 +44,14 @@ public final class CheckPicture {
      */
     public static void draw(RiverMap map, List<PlacedPoint> points, String title, MapWords words, Path png) {
         Page page = new Page(Paper.A4);
-        page.heading(title, subtitle(map, words), Optional.empty());
+        boolean showsSites =
+                points.stream().anyMatch(point -> point.request().kind().equals("site"));
+        page.heading(title, subtitle(map, words), showsSites ? Optional.of(words.notForPosting()) : Optional.empty());
         List<Defect> shown = map.defects().stream().limit(MOST_LISTED).toList();
-        MapFrame frame = new MapFrame(places(map, points, shown), page.mapView(), PADDING);
-        paintMap(page.graphics(), frame, map, points, shown);
+        MapFrame frame = MapFrame.fitted(places(map, points, shown), page.mapView(), PADDING);
+        int dropped = paintMap(page.graphics(), frame, map, points, shown);
         new Surround(page.graphics(), frame).paint(words);
-        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, map, points, words));
+        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, map, points, words, dropped));
         page.write(png);
     }
 
@@ -76,20 +79,21 @@ public final class CheckPicture {
         return !Double.isNaN(defect.longitude());
     }
 
-    private static void paintMap(
+    private static int paintMap(
             Graphics2D g, MapFrame frame, RiverMap map, List<PlacedPoint> points, List<Defect> defects) {
         Shape old = g.getClip();
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);
         double width = 2.2 * ConcentrationMap.widthFactor(map, frame);
         painter.paint(lines(map), Symbols.style(Symbols.pass(Symbols.rule(null, river(width)))));
-        painter.paint(MapFeatures.flow(map), MapStyles.flow());
+        painter.paint(MapFeatures.flow(map), MapStyles.flow(ConcentrationMap.arrowGap(map, frame)));
         painter.paint(snaps(points), Symbols.style(Symbols.pass(Symbols.rule(null, snap()))));
         painter.paint(points(points), pointStyle());
         painter.paint(defects(defects), defectStyle());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
-        painter.paintLabels();
+        int dropped = painter.paintLabels();
         g.setClip(old);
+        return dropped;
     }
 
     private static LineSymbolizer river(double width) {
@@ -179,11 +183,14 @@ public final class CheckPicture {
         return features.all();
     }
 
-    private static void fill(Panel panel, RiverMap map, List<PlacedPoint> points, MapWords words) {
-        panel.line(List.of(river(2.2), MapStyles.arrow()), words.flow(), 11.5);
+    private static void fill(Panel panel, RiverMap map, List<PlacedPoint> points, MapWords words, int dropped) {
+        panel.line(List.of(river(2.2), MapStyles.arrow(SAMPLE)), words.flow(), 11.5);
         if (!points.isEmpty()) {
             panel.point(List.<Symbolizer>of(Symbols.point(asGiven(), 8)), words.asGiven(), 11.5);
             panel.point(List.<Symbolizer>of(Symbols.point(onRiver(), 6)), words.onRiver(), 11.5);
+        }
+        if (dropped > 0) {
+            panel.paragraph(dropped + " " + words.namesLeftOut(), 9.5);
         }
         panel.rule();
         panel.heading(words.defects());

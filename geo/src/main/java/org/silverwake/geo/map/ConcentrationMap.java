@@ -5,6 +5,7 @@ package org.silverwake.geo.map;
 
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,16 +23,24 @@ public final class ConcentrationMap {
     private static final double ROOMY = 6000;
 
     private static final double THINNEST = 0.45;
+    /** Room below a low map from which on the cautions stand there [points]. */
+    private static final double LEAST_BELOW = 90;
+
+    private static final double LEAST_ARROW_GAP = 30;
+    private static final double MOST_ARROW_GAP = 90;
+    private static final double SMALL = 10.5;
+    private static final double LARGE = 13;
 
     private ConcentrationMap() {}
 
     /**
-     * Draws a map as PNG at 300 dots per inch. Names that find no room are left out and counted on the map.
+     * Draws a map as PNG at 300 dots per inch. Names of points that find no room are left out
+     * and counted on the map; names of rivers are left out without a word.
      *
      * @param map the network the sheet's reaches are of
      * @param sheet what to show and say
      * @param png file to write, replaced if there
-     * @return how many names were left out
+     * @return how many names of points were left out
      * @throws IllegalArgumentException if the sheet is not of this network
      */
     public static int draw(RiverMap map, MapSheet sheet, Path png) {
@@ -45,11 +54,16 @@ public final class ConcentrationMap {
                 sheet.title(),
                 sheet.subtitle(),
                 sheet.notForPosting() ? Optional.of(sheet.words().notForPosting()) : Optional.empty());
-        MapFrame frame = new MapFrame(places(map, sheet.points()), page.mapView(), PADDING);
+        MapFrame frame = MapFrame.fitted(places(map, sheet.points()), page.mapView(), PADDING);
         double factor = widthFactor(map, frame);
         int dropped = paintMap(page.graphics(), frame, map, sheet, factor);
         new Surround(page.graphics(), frame).paint(sheet.words());
-        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, sheet, factor, dropped));
+        Rectangle2D below = page.below(frame.view());
+        boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
+        if (cautionsBelow) {
+            Panel.draw(page.graphics(), below, panel -> cautions(panel, sheet, LARGE));
+        }
+        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, sheet, !cautionsBelow, dropped));
         page.write(png);
         return dropped;
     }
@@ -68,6 +82,13 @@ public final class ConcentrationMap {
         return Math.max(THINNEST, Math.min(1, Math.sqrt(ROOMY / (meters * frame.pointsPerMeter()))));
     }
 
+    /** Between arrows of flow [points]: closer together where there is little river, so that some 20 are drawn. */
+    static double arrowGap(RiverMap map, MapFrame frame) {
+        double meters =
+                map.reaches().stream().mapToDouble(RiverMap.Reach::lengthMeters).sum();
+        return Math.max(LEAST_ARROW_GAP, Math.min(MOST_ARROW_GAP, meters * frame.pointsPerMeter() / 20));
+    }
+
     private static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, double factor) {
         Shape old = g.getClip();
         g.clip(frame.view());
@@ -75,15 +96,15 @@ public final class ConcentrationMap {
         var reaches = MapFeatures.reaches(map, sheet.reaches());
         painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
         painter.paint(reaches, MapStyles.marks(factor));
-        painter.paint(MapFeatures.flow(map), MapStyles.flow());
+        painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));
         painter.paint(MapFeatures.points(sheet.points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
-        int dropped = painter.paintLabels().dropped();
+        int dropped = painter.paintLabels();
         g.setClip(old);
         return dropped;
     }
 
-    private static void fill(Panel panel, MapSheet sheet, double factor, int dropped) {
+    private static void fill(Panel panel, MapSheet sheet, boolean withCautions, int dropped) {
         MapWords words = sheet.words();
         panel.heading(sheet.legendTitle());
         for (LineClass look : sheet.classes()) {
@@ -100,12 +121,18 @@ public final class ConcentrationMap {
         }
         panel.paragraph(sheet.factorLine(), 10.5);
         panel.gap(3);
-        if (!sheet.cautions().isEmpty()) {
-            panel.box(words.cautions(), sheet.cautions(), 10.5);
+        if (withCautions) {
+            cautions(panel, sheet, SMALL);
         }
         panel.paragraph(words.madeBy() + " " + sheet.maker() + ", " + sheet.date(), 10.5);
         if (dropped > 0) {
             panel.paragraph(dropped + " " + words.namesLeftOut(), 9);
+        }
+    }
+
+    private static void cautions(Panel panel, MapSheet sheet, double size) {
+        if (!sheet.cautions().isEmpty()) {
+            panel.box(sheet.words().cautions(), sheet.cautions(), size);
         }
     }
 
@@ -122,7 +149,7 @@ public final class ConcentrationMap {
             panel.line(with(sample, MapStyles.background()), words.aboveFromBackground(), 10.5);
         }
         panel.line(
-                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow()),
+                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(MOST_ARROW_GAP)),
                 words.flow(),
                 10.5);
     }

@@ -16,6 +16,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.geotools.api.style.LinePlacement;
 import org.geotools.api.style.TextSymbolizer;
 import org.locationtech.jts.geom.Geometry;
@@ -35,7 +36,7 @@ final class LabelInk {
     private static final double HALF_STROKE = 3;
     private static final Color LEADER = new Color(0x40, 0x40, 0x40);
 
-    private record Text(String words, Font font, Color fill, Color halo, double haloRadius) {}
+    private record Text(String words, boolean ofLine, Font font, Color fill, Color halo, double haloRadius) {}
 
     private final LabelPlacer placer;
     private final List<Text> texts = new ArrayList<>();
@@ -63,12 +64,14 @@ final class LabelInk {
         Font font = StyleValues.font(symbolizer.getFont(), feature);
         Rectangle2D box = font.getStringBounds(words, PAPER);
         double height = font.getSize2D();
-        List<Spot> spots = symbolizer.getLabelPlacement() instanceof LinePlacement && page instanceof LineString line
-                ? along(PageLine.of(line), box.getWidth(), height)
+        boolean ofLine = symbolizer.getLabelPlacement() instanceof LinePlacement && page instanceof LineString;
+        List<Spot> spots = ofLine
+                ? along(PageLine.of((LineString) page), box.getWidth(), height)
                 : around(page.getInteriorPoint(), box.getWidth(), height);
         boolean hasHalo = symbolizer.getHalo() != null;
         texts.add(new Text(
                 words,
+                ofLine,
                 font,
                 StyleValues.color(symbolizer.getFill(), feature, Color.BLACK),
                 hasHalo ? StyleValues.color(symbolizer.getHalo().getFill(), feature, Color.WHITE) : Color.WHITE,
@@ -84,7 +87,8 @@ final class LabelInk {
         return Spots.around(at.getX(), at.getY(), SYMBOL_RADIUS, width, height);
     }
 
-    LabelLayout paint(Graphics2D g) {
+    /** Draws what finds room; how many names of points do not. */
+    int paint(Graphics2D g) {
         LabelLayout layout = placer.place(requests);
         for (int k = 0; k < texts.size(); k++) {
             Optional<Spot> spot = layout.spots().get(k);
@@ -98,7 +102,9 @@ final class LabelInk {
                 paintText(g, texts.get(k), spot.get().box());
             }
         }
-        return layout;
+        return (int) IntStream.range(0, texts.size())
+                .filter(k -> !texts.get(k).ofLine() && layout.spots().get(k).isEmpty())
+                .count();
     }
 
     private static void paintLeader(Graphics2D g, Box box, Spot.Anchor from) {

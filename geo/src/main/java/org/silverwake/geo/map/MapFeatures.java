@@ -54,7 +54,7 @@ final class MapFeatures {
 
     static List<SimpleFeature> flow(RiverMap map) {
         Builder features = new Builder(LineString.class, Map.of());
-        RiverLines.betweenJunctions(map).forEach(line -> features.add(line, Map.of()));
+        RiverLines.stems(map).forEach(line -> features.add(line, Map.of()));
         return features.all();
     }
 

@@ -22,12 +22,14 @@ public final class MapFrame {
     private static final double FLATTENING = 1 / 298.257223563;
     private static final double E2 = FLATTENING * (2 - FLATTENING);
     private static final double SMALLEST_EXTENT = 200;
+    private static final double LOWEST = 0.5;
 
     private final Rectangle2D view;
     private final double longitude;
     private final double latitude;
     private final double metersPerLongitude;
     private final double metersPerLatitude;
+    private final double height;
     private final double pointsPerMeter;
 
     /**
@@ -58,8 +60,17 @@ public final class MapFrame {
         metersPerLongitude = Math.toRadians(1) * SEMI_MAJOR / Math.sqrt(w) * Math.cos(phi);
         metersPerLatitude = Math.toRadians(1) * SEMI_MAJOR * (1 - E2) / Math.pow(w, 1.5);
         double width = Math.max(SMALLEST_EXTENT, (east - west) * metersPerLongitude);
-        double height = Math.max(SMALLEST_EXTENT, (north - south) * metersPerLatitude);
+        height = Math.max(SMALLEST_EXTENT, (north - south) * metersPerLatitude);
         pointsPerMeter = Math.min((view.getWidth() - 2 * padding) / width, (view.getHeight() - 2 * padding) / height);
+    }
+
+    /** The same, with a view no higher than the places need at the scale that fills its width, but at least half the room. */
+    public static MapFrame fitted(List<Coordinate> places, Rectangle2D room, double padding) {
+        MapFrame whole = new MapFrame(places, room, padding);
+        double needed = 2 * padding + whole.height * whole.pointsPerMeter;
+        double height = Math.min(room.getHeight(), Math.max(LOWEST * room.getHeight(), needed));
+        Rectangle2D view = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), height);
+        return new MapFrame(places, view, padding);
     }
 
     private static double wrap(double degrees) {

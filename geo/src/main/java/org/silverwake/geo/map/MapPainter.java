@@ -11,7 +11,6 @@ import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
 import org.locationtech.jts.geom.Geometry;
-import org.silverwake.geo.label.LabelLayout;
 
 /**
  * Walks styles over features onto any Graphics2D, by the painter's model of SLD 1.0 (OGC 02-070): one pass per feature type style;
@@ -73,8 +72,8 @@ public final class MapPainter {
         }
     }
 
-    /** Places and draws all texts met so far; what found no room is counted in the layout. */
-    public LabelLayout paintLabels() {
+    /** Places and draws all texts met so far; how many names of points found no room. Names along lines are not counted. */
+    public int paintLabels() {
         return labels.paint(g);
     }
 }

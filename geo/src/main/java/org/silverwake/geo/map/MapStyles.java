@@ -67,13 +67,14 @@ final class MapStyles {
         return Symbols.along(Symbols.mark("diamond", PAPER, INK, 1), 8, 16, 0);
     }
 
-    static Style flow() {
-        return Symbols.style(Symbols.pass(Symbols.rule(null, arrow())));
+    static Style flow(double gap) {
+        return Symbols.style(Symbols.pass(Symbols.rule(null, arrow(gap))));
     }
 
-    static LineSymbolizer arrow() {
-        Mark mark = Symbols.mark("arrow", INK, PAPER, 0.7);
-        return Symbols.along(mark, 8.5, 105, 14);
+    /** With a white edge that shows on the darkest class. */
+    static LineSymbolizer arrow(double gap) {
+        Mark mark = Symbols.mark("arrow", INK, PAPER, 1.5);
+        return Symbols.along(mark, 13, gap, 12);
     }
 
     static Style riverNames() {

@@ -66,6 +66,12 @@ final class Page {
         return new Rectangle2D.Double(left, top, right - left, Paper.HEIGHT - MARGIN - BOTTOM_RIM - top);
     }
 
+    /** What a low map leaves free below its scale bar; height 0 or less where there is nothing. */
+    Rectangle2D below(Rectangle2D map) {
+        double from = map.getMaxY() + BOTTOM_RIM;
+        return new Rectangle2D.Double(MARGIN, from, map.getMaxX() - MARGIN, Math.max(0, Paper.HEIGHT - MARGIN - from));
+    }
+
     Rectangle2D panel() {
         return new Rectangle2D.Double(Paper.WIDTH - MARGIN - PANEL, top, PANEL, Paper.HEIGHT - MARGIN - top);
     }

@@ -19,6 +19,9 @@ final class Panel {
     private static final double SMALLEST = 0.5;
     private static final double STEP = 0.03;
     private static final double SWATCH = 48;
+    /** For the widest point symbol with its edge; symbols keep their size when texts shrink. */
+    private static final double SYMBOL_ROOM = 22;
+
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final Color INK = Color.decode(MapStyles.INK);
 
@@ -96,10 +99,10 @@ final class Panel {
         for (int k = 0; k < texts.size(); k++) {
             double x = room.getX() + k % 2 * half;
             double middle = y + k / 2 * height + height / 2;
-            paint(List.of(symbolizers.get(k)), SHAPES.createPoint(new Coordinate(9 * scale, 0)), x, middle);
+            paint(List.of(symbolizers.get(k)), SHAPES.createPoint(new Coordinate(SYMBOL_ROOM / 2, 0)), x, middle);
             g.setColor(INK);
-            var font = Prose.fitting(texts.get(k), Fonts.regular(size * scale), half - 24 * scale);
-            Prose.draw(g, texts.get(k), font, x + 21 * scale, middle - 0.6 * font.getSize2D(), half);
+            var font = Prose.fitting(texts.get(k), Fonts.regular(size * scale), half - SYMBOL_ROOM - 4);
+            Prose.draw(g, texts.get(k), font, x + SYMBOL_ROOM + 2, middle - 0.6 * font.getSize2D(), half);
         }
         y += (texts.size() + 1) / 2 * height + 2 * scale;
     }

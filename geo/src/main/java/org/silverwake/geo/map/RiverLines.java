@@ -3,9 +3,11 @@
 
 package org.silverwake.geo.map;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,25 +21,67 @@ import org.silverwake.geo.assembly.RiverMap;
 final class RiverLines {
     private RiverLines() {}
 
-    /** Lines from junction to junction, in flow direction: reaches cut only at points are joined. */
-    static List<LineString> betweenJunctions(RiverMap map) {
-        int[] in = new int[map.nodeCount()];
+    /**
+     * Lines in flow direction from headwaters on: at a confluence the river with the longest way behind it goes on, the others
+     * end; at a bifurcation the reach listed first goes on. Each reach is in one line.
+     */
+    static List<LineString> stems(RiverMap map) {
+        double[] behind = longestWay(map);
+        int[] main = new int[map.nodeCount()];
         int[] out = new int[map.nodeCount()];
-        for (RiverMap.Reach reach : map.reaches()) {
-            out[reach.fromNode()]++;
-            in[reach.toNode()]++;
-        }
-        int[] begins = new int[map.nodeCount()];
-        Arrays.fill(begins, -1);
-        for (int r = 0; r < map.reachCount(); r++) {
-            int node = map.reach(r).fromNode();
-            begins[node] = in[node] == 1 && out[node] == 1 ? r : -1;
+        Arrays.fill(main, -1);
+        Arrays.fill(out, -1);
+        for (int r = map.reachCount() - 1; r >= 0; r--) {
+            int to = map.reach(r).toNode();
+            main[to] = main[to] < 0 || behind[r] >= behind[main[to]] ? r : main[to];
+            out[map.reach(r).fromNode()] = r;
         }
         int[] next = new int[map.reachCount()];
         for (int r = 0; r < next.length; r++) {
-            next[r] = begins[map.reach(r).toNode()];
+            int to = map.reach(r).toNode();
+            next[r] = main[to] == r ? out[to] : -1;
         }
         return join(map, next);
+    }
+
+    /** Length of the longest way from a headwater to the end of each reach [m]; reaches in or below a circle count as their own length. */
+    private static double[] longestWay(RiverMap map) {
+        int[] waiting = new int[map.nodeCount()];
+        List<List<Integer>> leaving = new ArrayList<>();
+        waiting(map, waiting, leaving);
+        double[] atNode = new double[map.nodeCount()];
+        double[] atEnd = new double[map.reachCount()];
+        Deque<Integer> ready = new ArrayDeque<>();
+        for (int node = 0; node < waiting.length; node++) {
+            if (waiting[node] == 0) {
+                ready.add(node);
+            }
+        }
+        for (int r = 0; r < atEnd.length; r++) {
+            atEnd[r] = map.reach(r).lengthMeters();
+        }
+        while (!ready.isEmpty()) {
+            int node = ready.remove();
+            for (int r : leaving.get(node)) {
+                int to = map.reach(r).toNode();
+                atEnd[r] += atNode[node];
+                atNode[to] = Math.max(atNode[to], atEnd[r]);
+                if (--waiting[to] == 0) {
+                    ready.add(to);
+                }
+            }
+        }
+        return atEnd;
+    }
+
+    private static void waiting(RiverMap map, int[] waiting, List<List<Integer>> leaving) {
+        for (int node = 0; node < map.nodeCount(); node++) {
+            leaving.add(new ArrayList<>());
+        }
+        for (int r = 0; r < map.reachCount(); r++) {
+            waiting[map.reach(r).toNode()]++;
+            leaving.get(map.reach(r).fromNode()).add(r);
+        }
     }
 
     /** The longest line of each river that has a name, in order of first appearance. */
