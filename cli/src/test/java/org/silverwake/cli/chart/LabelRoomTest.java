@@ -49,6 +49,20 @@ class LabelRoomTest {
                 .hasSize(1);
     }
 
+    /** Three names where only one has room: the lowest rank stays, wherever it stands in the list. */
+    @Test
+    void lowRanksStay() {
+        for (int site = 0; site < 3; site++) {
+            List<MarkLabels.Wanted> wanted = new ArrayList<>();
+            for (int k = 0; k < 3; k++) {
+                wanted.add(new MarkLabels.Wanted(5 + k, 90, k == site ? 0 : 2));
+            }
+            List<Optional<MarkLabels.Placed>> placed = new MarkLabels(0, 100, 3, 1).place(wanted);
+            assertThat(placed.stream().flatMap(Optional::stream)).hasSize(1);
+            assertThat(placed.get(site)).as("site %d", site).isPresent();
+        }
+    }
+
     /** By hand: two blocks of 10 that both want the center 50 stand at 45 and, one gap of 2 lower, at 57. */
     @Test
     void blocksAreSpread() {

@@ -10,16 +10,16 @@ import java.util.Optional;
 /** Makes the places where a label could go. Page units, y down. */
 public final class Spots {
     private static final double GAP = 2.5;
-    private static final double[] RINGS = {14, 30, 50};
+    private static final double[] RINGS = {14, 30, 50, 75};
     private static final double RING_COST = 8;
-    private static final int DIRECTIONS = 16;
+    private static final int DIRECTIONS = 24;
     /** How far a line may bend under its name, as a share of the name's height. */
-    private static final double MAX_SAG = 1.1;
+    private static final double MAX_SAG = 1.6;
 
     private Spots() {}
 
     /**
-     * Around a point: right, left, above, below and the corners close to it, then three rings farther out with a leader.
+     * Around a point: right, left, above, below and the corners close to it, then four rings farther out with a leader.
      *
      * @param radius half the size of the symbol
      */

@@ -190,7 +190,7 @@ public final class CheckPicture {
             panel.point(List.<Symbolizer>of(Symbols.point(onRiver(), 6)), words.onRiver(), 11.5);
         }
         if (dropped > 0) {
-            panel.paragraph(dropped + " " + words.namesLeftOut(), 9.5);
+            panel.paragraph(words.namesLeftOut() + " " + dropped, 9.5);
         }
         panel.rule();
         panel.heading(words.defects());

@@ -126,7 +126,7 @@ public final class ConcentrationMap {
         }
         panel.paragraph(words.madeBy() + " " + sheet.maker() + ", " + sheet.date(), 10.5);
         if (dropped > 0) {
-            panel.paragraph(dropped + " " + words.namesLeftOut(), 9);
+            panel.paragraph(words.namesLeftOut() + " " + dropped, 9);
         }
     }
 

@@ -21,7 +21,7 @@ import java.util.Map;
  * @param notForPosting the band over maps that show single sites
  * @param north letter of the north arrow
  * @param scaleNote beside the scale bar: coordinate system, where the scale holds
- * @param namesLeftOut after the number of names of points for which there was no room
+ * @param namesLeftOut before the number of names of points for which there was no room
  * @param reaches check picture: after the number of reaches
  * @param asGiven check picture: legend of a point as given
  * @param onRiver check picture: legend of its place on the river
@@ -83,7 +83,7 @@ public record MapWords(
                 "NOT FOR POSTING \u2013 this map shows single sites",
                 "N",
                 "WGS 84. Scale holds at the middle of the map.",
-                "names of sites or places left out for want of room",
+                "Names of sites or places left out for want of room:",
                 "reaches",
                 "Point as given",
                 "Its place on the river",

@@ -109,6 +109,18 @@ class LabelPlacerTest {
         assertThat(layout.spots().get(1)).isPresent();
     }
 
+    /** Two names on one line read as two: letters 10 high stand at least 10 apart. */
+    @Test
+    void namesOnOneLineAreParted() {
+        List<Spot> left = List.of(new Spot(Box.upright(5, 5, 50, 10), 0, Optional.empty()));
+        for (double gap : new double[] {3, 9.9, 10.1}) {
+            List<Spot> right = List.of(new Spot(Box.upright(55 + gap, 5, 50, 10), 0, Optional.empty()));
+            LabelLayout layout =
+                    new LabelPlacer(AREA).place(List.of(new LabelRequest(1, left), new LabelRequest(2, right)));
+            assertThat(layout.dropped()).as("gap %s", gap).isEqualTo(gap < 10 ? 1 : 0);
+        }
+    }
+
     @Test
     void aFreeSpotIsTakenBeforeOneOverARiver() {
         LabelPlacer placer = new LabelPlacer(AREA);

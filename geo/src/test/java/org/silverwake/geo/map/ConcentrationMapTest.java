@@ -166,6 +166,18 @@ class ConcentrationMapTest {
         assertThat(frame.toPage(-20.3, -29.2).getY()).isLessThan(page.getY());
     }
 
+    /** A basin five times as wide as high gets a lower frame at the same scale; a high one keeps the whole room. */
+    @Test
+    void frameIsNoHigherThanTheBasinNeeds() {
+        Rectangle2D room = new Rectangle2D.Double(0, 0, 500, 400);
+        List<Coordinate> wide = List.of(new Coordinate(0, 0), new Coordinate(1, 0.2));
+        MapFrame low = MapFrame.fitted(wide, room, 30);
+        assertThat(low.view().getHeight()).isBetween(199.0, 201.0);
+        assertThat(low.pointsPerMeter()).isEqualTo(new MapFrame(wide, room, 30).pointsPerMeter());
+        List<Coordinate> high = List.of(new Coordinate(0, 0), new Coordinate(0.2, 1));
+        assertThat(MapFrame.fitted(high, room, 30).view()).isEqualTo(room);
+    }
+
     @Test
     void sitesCannotBeShownWithoutTheBand() {
         MapSheet sheet = Sheets.full(MAP, 5, Paper.A4);
