@@ -34,7 +34,9 @@ public final class ElevationModel implements ElevationSource {
     private static final long MOST_CELLS = 200_000_000;
     private static final double LOWEST = -12_000;
     private static final double HIGHEST = 9_000;
-    private static final double HALF = 0.5;
+    /** From a cell's center to its edge, with room for rounding in the raster's numbers [cells]. */
+    private static final double HALF = 0.5 + 1e-6;
+
     private static final double FULL_TURN = 360;
 
     private final Path file;

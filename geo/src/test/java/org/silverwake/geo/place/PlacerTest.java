@@ -180,11 +180,11 @@ class PlacerTest {
                 .contains("Lantern River")
                 .contains("Río Ñandú");
         assertThat(place(fork(), at(30, 1400, "rio nandu")).warnings())
-                .as("the nearest reach of that name lies beyond the allowed distance or not, all the same")
                 .singleElement()
                 .asString()
                 .contains("upper (Lantern River), 30 m away")
-                .contains("trib (Río Ñandú) lies 401 m away");
+                .contains("trib (Río Ñandú) lies 400 m away");
+        // beyond the 500 m within which a point is put on a reach
         assertThat(place(fork(), at(-30, 1900, "rio nandu")).warnings())
                 .singleElement()
                 .asString()
