@@ -4,6 +4,7 @@
 package org.silverwake.cli.report;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
@@ -15,11 +16,13 @@ import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.Receptor;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.screening.ScreeningRow;
 import org.silverwake.model.screening.ScreeningSummary;
+import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyResult.Fraction;
@@ -199,6 +202,7 @@ public final class Tables {
                 "tailings [t/yr]",
                 "water [L/s]",
                 "outfall",
+                "effluent over effluent values [-]",
                 "cyanide",
                 "note");
         List<PlacedPoint> points = outcome.basin().points("site");
@@ -227,12 +231,28 @@ public final class Tables {
                             .number(release.solids().get(s) * SECONDS_PER_YEAR / KILOMETER)
                             .number(release.water().get(s) * KILOMETER)
                             .text(release.atBank() ? "bank" : "mid-channel")
+                            .text(effluentRatios(outcome, site))
                             .text(site.path() == ScenarioInput.ReleasePath.LEACH_TANK ? "not assessed" : "")
                             .text(site.note())
                             .end();
                 }
             }
         }
+    }
+
+    /** An effluent's own concentration over each chosen effluent value of mercury; never compared with a reach. */
+    private static String effluentRatios(Outcome outcome, ScenarioInput.Site site) {
+        List<String> ratios = new ArrayList<>();
+        for (Guideline guideline : outcome.screening().listed()) {
+            boolean comparable = guideline.scope() == Medium.Scope.RELEASE
+                    && guideline.observable().isModelled()
+                    && guideline.observable().substance() != Substance.SUSPENDED_SOLIDS;
+            if (comparable && site.effluent().isPresent()) {
+                double ratio = site.effluent().get().concentration() / guideline.value();
+                ratios.add(guideline.id() + ": " + Numbers.shown(ratio, 3));
+            }
+        }
+        return String.join("; ", ratios);
     }
 
     private static void places(Outcome outcome, Path file) {

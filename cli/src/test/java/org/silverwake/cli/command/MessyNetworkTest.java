@@ -207,6 +207,25 @@ class MessyNetworkTest {
     }
 
     @Test
+    void anEffluentIsComparedWithEffluentValuesAndNoReachIs() {
+        messy.yaml("use: [", "file: own.csv, use: [MY-EFF, ")
+                .file(
+                        "own.csv",
+                        "id,medium,substance,fraction,basis,value,unit,protects,averaging,compare,body,document,year,"
+                                + "jurisdiction,status,checked,note\n"
+                                + "MY-EFF,effluent,total Hg,whole,,5,ug/L,rivers,any sample,effluent,Office,Permit,2026,"
+                                + "here,current,printed value seen,\n")
+                .file(
+                        "sites.csv",
+                        "name,longitude,latitude,path,effluent,concentration\nYard,-20.02,-30.001,seepage,0.2 L/s,40 ug/L\n");
+        Messy.Said said = messy.does("run");
+        assertThat(said.code()).as("%s", said.err()).isZero();
+        // 40 ug/L over 5 ug/L, by hand
+        assertThat(messy.table("sites.csv")).anySatisfy(row -> assertThat(row).contains("MY-EFF: 8"));
+        assertThat(messy.table("screening.csv")).noneMatch(row -> row.startsWith("MY-EFF"));
+    }
+
+    @Test
     void sitesAsALayerWithMistakes() {
         messy.yaml("sites.csv", "sites.geojson")
                 .file(
