@@ -15,6 +15,8 @@ public final class Spots {
     private static final int DIRECTIONS = 24;
     /** How far a line may bend under its name, as a share of the name's height. */
     private static final double MAX_SAG = 1.6;
+    /** Least share of its length that a line under a name must cover as the crow flies. */
+    private static final double LEAST_STRAIGHT = 0.75;
 
     private Spots() {}
 
@@ -91,7 +93,7 @@ public final class Spots {
         double[] from = at(xs, ys, chainage, start);
         double[] to = at(xs, ys, chainage, start + width);
         double chord = Math.hypot(to[0] - from[0], to[1] - from[1]);
-        if (chord < 0.9 * width) {
+        if (chord < LEAST_STRAIGHT * width) {
             return;
         }
         double ux = (to[0] - from[0]) / chord;

@@ -44,8 +44,7 @@ public final class CheckPicture {
      */
     public static void draw(RiverMap map, List<PlacedPoint> points, String title, MapWords words, Path png) {
         Page page = new Page(Paper.A4);
-        boolean showsSites =
-                points.stream().anyMatch(point -> point.request().kind().equals("site"));
+        boolean showsSites = points.stream().anyMatch(CheckPicture::isSite);
         page.heading(title, subtitle(map, words), showsSites ? Optional.of(words.notForPosting()) : Optional.empty());
         List<Defect> shown = map.defects().stream().limit(MOST_LISTED).toList();
         MapFrame frame = MapFrame.fitted(places(map, points, shown), page.mapView(), PADDING);
@@ -58,6 +57,10 @@ public final class CheckPicture {
     /** The same with English words. */
     public static void draw(RiverMap map, List<PlacedPoint> points, String title, Path png) {
         draw(map, points, title, MapWords.english(), png);
+    }
+
+    private static boolean isSite(PlacedPoint point) {
+        return point.request().kind().equals("site");
     }
 
     private static String subtitle(RiverMap map, MapWords words) {
@@ -161,7 +164,7 @@ public final class CheckPicture {
         for (PlacedPoint point : points) {
             features.add(
                     MapFeatures.point(point.longitude(), point.latitude()),
-                    Map.of("given", 1, "label", point.request().name(), "priority", 1.0));
+                    Map.of("given", 1, "label", point.request().name(), "priority", isSite(point) ? 1.0 : 2.0));
             features.add(
                     MapFeatures.point(point.snappedLongitude(), point.snappedLatitude()),
                     Map.of("given", 0, "label", "", "priority", 1.0));
