@@ -103,8 +103,7 @@ public final class Profiles {
         ScenarioInput.Project project = outcome.scenario().project();
         return new Profile(
                 wanted.name() + ", " + project.title(),
-                "flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3)
-                        + " % of the year); between laid down and carried through",
+                "flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)",
                 quantity(),
                 "ng/L",
                 wanted.from(),
