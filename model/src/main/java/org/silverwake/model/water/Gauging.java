@@ -5,6 +5,7 @@ package org.silverwake.model.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.silverwake.model.network.RiverNetwork;
 
 /**
@@ -18,6 +19,8 @@ public final class Gauging {
     private static final int ROUNDS = 200;
     private static final int SETTLED = 5;
     private static final double CLOSE = 1e-13;
+    private static final int BRACKETING = 20;
+    private static final double ROOT = 1e-16;
 
     /**
      * A gauge at the head of a reach.
@@ -164,12 +167,44 @@ public final class Gauging {
         double slope =
                 dischargeAt(network, splits, unitHead, unitAlong, gauges.get(g).reach());
         if (slope > 0) {
-            rate[g] += off / slope;
+            step(g, off / slope, head, along);
         } else {
             put[g] = Math.max(0, put[g] + off);
         }
         fill(head, along);
         return off;
+    }
+
+    /** One step by the slope; where reaches of a losing stretch run dry on the way, the root itself. */
+    private void step(int g, double change, double[] head, double[] along) {
+        double before = rate[g];
+        double linear = before + change;
+        double close = CLOSE * gauges.get(g).discharge();
+        if (Math.abs(off(g, linear, head, along)) <= close || !losing[g]) {
+            rate[g] = linear;
+            return;
+        }
+        double low = Math.min(before, linear);
+        double high = Math.max(before, linear);
+        double width = Math.max(high - low, Math.abs(low));
+        for (int k = 0; k < BRACKETING && off(g, low, head, along) < 0; k++) {
+            low -= width * (1 << k);
+        }
+        for (int k = 0; k < BRACKETING && off(g, high, head, along) > 0; k++) {
+            high += width * (1 << k);
+        }
+        boolean bracketed = off(g, low, head, along) >= 0 && off(g, high, head, along) <= 0;
+        rate[g] = bracketed
+                ? new BrentSolver(ROOT, ROOT * width, close).solve(ROUNDS, r -> off(g, r, head, along), low, high)
+                : linear;
+    }
+
+    /** What a gauge's discharge is above what the reach carries at a rate [m3/s]. */
+    private double off(int g, double specific, double[] head, double[] along) {
+        rate[g] = specific;
+        fill(head, along);
+        return gauges.get(g).discharge()
+                - dischargeAt(network, splits, head, along, gauges.get(g).reach());
     }
 
     private boolean takesRate(int reach, int g) {

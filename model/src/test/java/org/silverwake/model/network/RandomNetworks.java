@@ -12,6 +12,9 @@ import java.util.stream.Stream;
 
 /** Random networks for tests: trees, braids, one reach, long chains; the same seed gives the same network. */
 public final class RandomNetworks {
+    /** A losing stretch on which gauges were met only after more than 200 rounds. */
+    private static final long GAUGES_MET_SLOWLY = 9769163575312L;
+
     private static final int FIXED_SEEDS = 20;
     private static final double ARM_CHANCE = 0.25;
 
@@ -39,9 +42,9 @@ public final class RandomNetworks {
         return seeds().mapToObj(RandomNetworks::draft);
     }
 
-    /** 20 fixed seeds and a fresh one. */
+    /** 20 fixed seeds, those that once found something, and a fresh one. */
     public static LongStream seeds() {
-        return LongStream.concat(LongStream.range(0, FIXED_SEEDS), LongStream.of(System.nanoTime()));
+        return LongStream.concat(LongStream.range(0, FIXED_SEEDS), LongStream.of(GAUGES_MET_SLOWLY, System.nanoTime()));
     }
 
     /** A network of the kind and size that a seed decides: up to 120 reaches. */
