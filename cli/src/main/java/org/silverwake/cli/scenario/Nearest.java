@@ -5,6 +5,7 @@ package org.silverwake.cli.scenario;
 
 import java.util.Collection;
 import java.util.Optional;
+import org.silverwake.model.numerics.EditDistance;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
 public final class Nearest {
@@ -22,7 +23,7 @@ public final class Nearest {
         String best = null;
         int least = Math.max(2, word.length() / 2) + 1;
         for (String candidate : known) {
-            int distance = isPart(word, candidate) ? 0 : distance(word, candidate);
+            int distance = isPart(word, candidate) ? 0 : EditDistance.between(word, candidate);
             if (distance < least) {
                 least = distance;
                 best = candidate;
@@ -35,23 +36,5 @@ public final class Nearest {
     private static boolean isPart(String word, String known) {
         return word.length() > 1 && (known.startsWith(word) || known.endsWith("-" + word))
                 || known.length() > 2 && word.startsWith(known);
-    }
-
-    /** Smallest number of letters inserted, removed or replaced to turn a into b (Levenshtein 1966). */
-    static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(replaced, Math.min(row[j], row[j - 1]) + 1);
-            }
-        }
-        return row[b.length()];
     }
 }

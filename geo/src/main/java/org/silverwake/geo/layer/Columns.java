@@ -6,6 +6,7 @@ package org.silverwake.geo.layer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.silverwake.model.numerics.EditDistance;
 
 /** Names of columns in messages to the user. */
 final class Columns {
@@ -31,29 +32,12 @@ final class Columns {
         String best = null;
         int fewest = Math.max(wanted.length() / 2, 1) + 1;
         for (String column : columns) {
-            int changes = changes(wanted.toLowerCase(Locale.ROOT), column.toLowerCase(Locale.ROOT));
+            int changes = EditDistance.between(wanted.toLowerCase(Locale.ROOT), column.toLowerCase(Locale.ROOT));
             if (changes < fewest) {
                 fewest = changes;
                 best = column;
             }
         }
         return Optional.ofNullable(best);
-    }
-
-    private static int changes(String a, String b) {
-        int[] above = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            above[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] row = new int[b.length() + 1];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int swap = above[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                row[j] = Math.min(swap, Math.min(above[j], row[j - 1]) + 1);
-            }
-            above = row;
-        }
-        return above[b.length()];
     }
 }

@@ -17,8 +17,6 @@ import org.silverwake.model.water.StateHydraulics;
  * themselves: whether their settling removes mercury is what the bounds differ in.
  */
 final class SolidsState {
-    /** Solids after mixing above which a reach is marked as slurry [kg/m3]. */
-    static final double SLURRY = 5;
     /** Solids after mixing above which the run is refused [kg/m3]. */
     static final double REFUSED = 200;
 
@@ -174,7 +172,7 @@ final class SolidsState {
                             + " g/L of solids after mixing; above " + Math.round(REFUSED)
                             + " g/L this is no river any more; lower the tailings or check their unit");
         }
-        if (all > SLURRY && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
+        if (Deposition.isHindered(all) && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
             slurry.add(reach);
         }
     }
