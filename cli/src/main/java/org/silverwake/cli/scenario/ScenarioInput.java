@@ -30,6 +30,9 @@ public record ScenarioInput(
         List<Place> places,
         List<Gauge> gauges,
         List<Abstraction> abstractions,
+        List<Sample> samples,
+        List<ReachClass> reachClasses,
+        Corrections corrections,
         Guidelines guidelines,
         Outputs outputs,
         List<SourceFile> sourceFiles,
@@ -41,6 +44,8 @@ public record ScenarioInput(
         places = List.copyOf(places);
         gauges = List.copyOf(gauges);
         abstractions = List.copyOf(abstractions);
+        samples = List.copyOf(samples);
+        reachClasses = List.copyOf(reachClasses);
         sourceFiles = List.copyOf(sourceFiles);
         warnings = List.copyOf(warnings);
     }

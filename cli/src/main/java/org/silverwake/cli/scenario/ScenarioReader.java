@@ -96,6 +96,9 @@ public final class ScenarioReader {
                 sources.table("abstractions", root.atPath("abstractions.file"))
                         .map(places::abstractions)
                         .orElse(List.of()),
+                List.of(),
+                List.of(),
+                Corrections.none(),
                 OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
                 OutputsSection.outputs(root.at("outputs")),
                 sources.files(),
