@@ -36,20 +36,40 @@ final class InlineSites {
     private InlineSites() {}
 
     /** The sites as a table; empty where there are none. */
-    static Optional<Table> table(YamlValue more) {
+    static Optional<Table> table(ScenarioValue more) {
         Set<String> columns = new LinkedHashSet<>(List.of("name", "path"));
         List<Table.Line> rows = new ArrayList<>();
+        List<String> places = new ArrayList<>();
         for (String name : more.names()) {
-            YamlValue site = more.at(name);
+            ScenarioValue site = more.at(name);
             Map<String, String> cells = new LinkedHashMap<>(Map.of("name", name));
             for (String key : KEYS) {
                 site.at(key).text().ifPresent(text -> cells.put(Table.columnName(key), text));
             }
             columns.addAll(cells.keySet());
-            rows.add(new Table.Line(site.line(), cells));
+            places.add(site.place());
+            rows.add(new Table.Line(places.size(), cells));
         }
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Table(more.file(), columns, rows, DecimalMark.POINT));
+                : Optional.of(new Table(new Places(List.copyOf(places)), columns, rows, DecimalMark.POINT));
+    }
+
+    /** Each site has the place of its name. */
+    private record Places(List<String> rows) implements TablePlaces {
+        @Override
+        public String row(long line) {
+            return rows.get((int) line - 1);
+        }
+
+        @Override
+        public String cell(long line, String column) {
+            return row(line) + " " + column;
+        }
+
+        @Override
+        public String heading(String column) {
+            return cell(1, column);
+        }
     }
 }

@@ -30,7 +30,7 @@ final class OutputsSection {
     }
 
     /** With the user's own table, unless it is at fault, which is noted. */
-    private static OutputsSection of(Optional<Path> own, YamlValue file) {
+    private static OutputsSection of(Optional<Path> own, ScenarioValue file) {
         try {
             return new OutputsSection(GuidelineFiles.library(own));
         } catch (ScenarioException e) {
@@ -39,10 +39,10 @@ final class OutputsSection {
         }
     }
 
-    static Guidelines guidelines(YamlValue section, YamlValue map, Sources sources) {
+    static Guidelines guidelines(ScenarioValue section, ScenarioValue map, Sources sources) {
         Optional<Path> own = sources.find("guidelines", section.at("file"));
         OutputsSection outputs = of(own, section.at("file"));
-        for (YamlValue item : section.at("use").items()) {
+        for (ScenarioValue item : section.at("use").items()) {
             item.text().ifPresent(id -> outputs.choose(id, item));
         }
         section.at("jurisdiction").text().ifPresent(name -> outputs.jurisdiction(name, section.at("jurisdiction")));
@@ -51,7 +51,7 @@ final class OutputsSection {
                 section.at("use").texts(), section.at("jurisdiction").text(), own);
     }
 
-    private void choose(String id, YamlValue item) {
+    private void choose(String id, ScenarioValue item) {
         if (library.find(id).isEmpty() && isListedAlone(id)) {
             item.problem(id + " is a limit in air or of intake, with which nothing here is compared; leave it out");
             return;
@@ -70,7 +70,7 @@ final class OutputsSection {
                         table.rows().stream().anyMatch(row -> row.value("id").equals(id)));
     }
 
-    private void jurisdiction(String name, YamlValue value) {
+    private void jurisdiction(String name, ScenarioValue value) {
         try {
             library.forJurisdiction(name).guidelines().forEach(g -> chosen.putIfAbsent(g.id(), g));
         } catch (IllegalArgumentException e) {
@@ -79,14 +79,14 @@ final class OutputsSection {
     }
 
     /** The map's guideline is one of those used and compared with reaches, and goes with the map's medium. */
-    private void check(YamlValue map) {
+    private void check(ScenarioValue map) {
         List<String> media = Arrays.stream(Medium.values()).map(Medium::word).toList();
-        YamlValue mediumValue = map.at("medium");
+        ScenarioValue mediumValue = map.at("medium");
         Optional<String> medium = mediumValue.text();
         if (medium.isPresent() && !media.contains(medium.get())) {
             mediumValue.problem("\"" + medium.get() + "\" is not known; " + Nearest.hint(medium.get(), media));
         }
-        YamlValue value = map.at("guideline");
+        ScenarioValue value = map.at("guideline");
         Optional<String> id = value.text();
         if (id.isEmpty() || isMistaken) {
             return;
@@ -108,9 +108,9 @@ final class OutputsSection {
         }
     }
 
-    static Outputs outputs(YamlValue section) {
+    static Outputs outputs(ScenarioValue section) {
         List<Profile> profiles = new ArrayList<>();
-        for (YamlValue item : section.at("profiles").items()) {
+        for (ScenarioValue item : section.at("profiles").items()) {
             profiles.add(new Profile(
                     item.at("name").requireText(),
                     item.at("from").requireText(),

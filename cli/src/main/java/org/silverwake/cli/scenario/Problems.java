@@ -6,15 +6,20 @@ package org.silverwake.cli.scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Collects what is wrong and what deserves a warning while a scenario is read; nothing is thrown before the end. */
 final class Problems {
-    private final List<String> problems = new ArrayList<>();
+    private static final Pattern LINE = Pattern.compile("([^:]*)(?::(\\d{1,9})\\b.*)?.*", Pattern.DOTALL);
+    private static final Pattern CELL = Pattern.compile("([^:]*)![A-Z]{1,3}(\\d{1,9})\\b.*", Pattern.DOTALL);
+
+    private final List<Problem> problems = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
-    /** Notes a problem at a place such as "scenario.yaml:41 release". */
+    /** Notes a problem at a place such as "scenario.yaml:41 release" or "Sites!F12 release". */
     void add(String where, String text) {
-        problems.add(where + ": " + text);
+        problems.add(Problem.at(where, where + ": " + text));
     }
 
     void warn(String where, String text) {
@@ -25,25 +30,28 @@ final class Problems {
         return List.copyOf(warnings);
     }
 
-    /** Throws everything collected, if anything, by file and line. */
+    /** Throws everything collected, if anything, by file and line, or sheet and row. */
     void requireNone() {
         if (!problems.isEmpty()) {
-            List<String> files =
-                    problems.stream().map(Problems::file).distinct().toList();
+            List<String> sources =
+                    problems.stream().map(Problem::source).distinct().toList();
             throw new ScenarioException(problems.stream()
-                    .sorted(Comparator.<String>comparingInt(p -> files.indexOf(file(p)))
-                            .thenComparingInt(Problems::line))
+                    .sorted(Comparator.<Problem>comparingInt(p -> sources.indexOf(p.source()))
+                            .thenComparingInt(Problem::line))
+                    .map(Problem::text)
                     .distinct()
                     .toList());
         }
     }
 
-    private static String file(String problem) {
-        return problem.split(":")[0];
-    }
-
-    private static int line(String problem) {
-        String rest = problem.substring(file(problem).length());
-        return rest.matches(":\\d{1,9}\\b.*") ? Integer.parseInt(rest.replaceAll(":(\\d+).*", "$1")) : 0;
+    /** A problem with the file or sheet it is in, and its line there (0 where it has none). */
+    private record Problem(String source, int line, String text) {
+        static Problem at(String where, String text) {
+            Matcher cell = CELL.matcher(where);
+            Matcher place = cell.matches() ? cell : LINE.matcher(where);
+            boolean found = place.matches() && place.group(2) != null;
+            return new Problem(
+                    place.matches() ? place.group(1) : where, found ? Integer.parseInt(place.group(2)) : 0, text);
+        }
     }
 }

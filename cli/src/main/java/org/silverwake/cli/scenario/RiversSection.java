@@ -24,7 +24,7 @@ final class RiversSection {
 
     private RiversSection() {}
 
-    static Rivers read(YamlValue rivers, Sources sources, Settings settings, StateNames states) {
+    static Rivers read(ScenarioValue rivers, Sources sources, Settings settings, StateNames states) {
         if (!rivers.at("file").isPresent()) {
             rivers.at("file").missing();
         }
@@ -42,10 +42,10 @@ final class RiversSection {
                 orientBy(rivers.at("orient-by")));
     }
 
-    private static List<Column> columns(YamlValue section, StateNames states) {
+    private static List<Column> columns(ScenarioValue section, StateNames states) {
         List<Column> columns = new ArrayList<>();
         for (String key : section.names()) {
-            YamlValue value = section.at(key);
+            ScenarioValue value = section.at(key);
             Dimension dimension = KeyTable.riverColumns().get(key);
             if (dimension == null || !value.isMap()) {
                 continue; // noted already
@@ -62,7 +62,7 @@ final class RiversSection {
         return columns;
     }
 
-    private static Column column(String key, YamlValue value, Dimension dimension) {
+    private static Column column(String key, ScenarioValue value, Dimension dimension) {
         double factor = key.equals("kind") ? 1 : factor(value.at("unit"), dimension);
         return new Column(
                 key,
@@ -72,7 +72,7 @@ final class RiversSection {
     }
 
     /** Factor of the unit; those that are dimensionless may leave it out. */
-    private static double factor(YamlValue unit, Dimension dimension) {
+    private static double factor(ScenarioValue unit, Dimension dimension) {
         if (!unit.isPresent()) {
             if (!dimension.isBare()) {
                 unit.problem("is missing; give one of " + dimension.accepted());
@@ -88,7 +88,7 @@ final class RiversSection {
         }
     }
 
-    private static Optional<Elevation> elevation(YamlValue section, Sources sources) {
+    private static Optional<Elevation> elevation(ScenarioValue section, Sources sources) {
         if (!section.isPresent()) {
             return Optional.empty();
         }
@@ -100,9 +100,9 @@ final class RiversSection {
         return file.map(f -> new Elevation(f, factor));
     }
 
-    private static List<Outlet> outlets(YamlValue section) {
+    private static List<Outlet> outlets(ScenarioValue section) {
         List<Outlet> outlets = new ArrayList<>();
-        for (YamlValue item : section.items()) {
+        for (ScenarioValue item : section.items()) {
             if (item.isMap()) {
                 outlets.add(outlet(item));
             } else {
@@ -114,9 +114,9 @@ final class RiversSection {
         return outlets;
     }
 
-    private static Outlet outlet(YamlValue item) {
-        YamlValue longitude = item.at("longitude");
-        YamlValue latitude = item.at("latitude");
+    private static Outlet outlet(ScenarioValue item) {
+        ScenarioValue longitude = item.at("longitude");
+        ScenarioValue latitude = item.at("latitude");
         Optional<Position> position = Optional.empty();
         if (longitude.isPresent() || latitude.isPresent()) {
             position = Optional.of(new Position(longitude.requireQuantity(), latitude.requireQuantity(), false));
@@ -128,12 +128,12 @@ final class RiversSection {
                 item.at("feature").text(), position, item.at("basin-area").quantity());
     }
 
-    private static List<String> orientBy(YamlValue section) {
+    private static List<String> orientBy(ScenarioValue section) {
         if (!section.isPresent()) {
             return KeyTable.require("rivers.orient-by").choices();
         }
         List<String> ways = new ArrayList<>();
-        for (YamlValue item : section.items()) {
+        for (ScenarioValue item : section.items()) {
             item.choiceOf("rivers.orient-by").ifPresent(ways::add);
         }
         return ways;

@@ -62,11 +62,11 @@ public final class ScenarioReader {
     }
 
     private ScenarioInput readAll(Path file, Path folder) {
-        Optional<YamlValue> found = YamlFile.read(file, problems);
+        Optional<ScenarioValue> found = YamlFile.read(file, problems);
         if (found.isEmpty()) {
             problems.requireNone();
         }
-        YamlValue root = found.orElseThrow();
+        ScenarioValue root = found.orElseThrow();
         Settings settings = SettingsSection.read(root);
         List<FlowState> states = StatesSection.read(root.at("flow-states"), settings);
         StateNames names = StateNames.of(states);
@@ -108,15 +108,15 @@ public final class ScenarioReader {
         return input;
     }
 
-    private List<Table> siteTables(YamlValue root) {
+    private List<Table> siteTables(ScenarioValue root) {
         List<Table> tables = new ArrayList<>();
         sources.table("sites", root.atPath("sites.file")).ifPresent(tables::add);
         InlineSites.table(root.atPath("sites.more")).ifPresent(tables::add);
         return tables;
     }
 
-    private static Project project(YamlValue root) {
-        YamlValue date = root.at("date");
+    private static Project project(ScenarioValue root) {
+        ScenarioValue date = root.at("date");
         String written = date.requireText();
         LocalDate day = NO_DATE;
         if (!written.isEmpty()) {

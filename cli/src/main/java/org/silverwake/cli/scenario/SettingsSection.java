@@ -25,10 +25,10 @@ final class SettingsSection {
 
     private SettingsSection() {}
 
-    static Settings read(YamlValue root) {
+    static Settings read(ScenarioValue root) {
         Map<String, Double> given = new HashMap<>();
         for (Setting setting : SettingList.all()) {
-            YamlValue value = root.atPath(setting.path());
+            ScenarioValue value = root.atPath(setting.path());
             if (setting.path().startsWith("mercury.") && setting.path().contains("log10") && isKdItself(value)) {
                 value.problem(
                         "looks like the partition coefficient itself; give its base-10 logarithm as a bare number, "
@@ -42,9 +42,9 @@ final class SettingsSection {
     }
 
     /** The basis of Kd, with what it needs and what it forbids. */
-    static Mercury mercury(YamlValue section, List<FlowState> states, Settings settings) {
+    static Mercury mercury(ScenarioValue section, List<FlowState> states, Settings settings) {
         boolean free = section.at("basis").choice().orElse("filtered").equals("free");
-        YamlValue doc = section.at("doc-log10-k");
+        ScenarioValue doc = section.at("doc-log10-k");
         if (free && !doc.isPresent()) {
             section.at("basis")
                     .problem(
@@ -65,8 +65,8 @@ final class SettingsSection {
         return new Mercury(free ? Mercury.Basis.FREE : Mercury.Basis.FILTERED);
     }
 
-    private static Optional<Double> readKd(YamlValue root) {
-        YamlValue kd = root.atPath("mercury.kd");
+    private static Optional<Double> readKd(ScenarioValue root) {
+        ScenarioValue kd = root.atPath("mercury.kd");
         Optional<String> text = kd.text();
         if (text.isEmpty()) {
             return Optional.empty();
@@ -91,7 +91,7 @@ final class SettingsSection {
         return number.matches("-?\\d*\\.?\\d+") && Double.parseDouble(number) < LARGEST_LOGARITHM;
     }
 
-    private static boolean isKdItself(YamlValue value) {
+    private static boolean isKdItself(ScenarioValue value) {
         return value.isScalar()
                 && value.text()
                         .map(t -> t.matches("\\d[\\d.]*(e\\d+)?(\\s*L/kg)?")

@@ -15,7 +15,7 @@ import org.silverwake.model.input.Settings;
 final class SolidsSection {
     private SolidsSection() {}
 
-    static Solids read(YamlValue section, Settings settings) {
+    static Solids read(ScenarioValue section, Settings settings) {
         List<SolidsClass> classes = new ArrayList<>();
         if (section.names().isEmpty()) {
             section.problemUnlessScalar("holds no particle class; give at least one, with its diameter");
@@ -23,7 +23,7 @@ final class SolidsSection {
         }
         boolean alone = section.names().size() == 1;
         for (String name : section.names()) {
-            YamlValue value = section.at(name);
+            ScenarioValue value = section.at(name);
             if (classes.stream().anyMatch(c -> Table.columnName(c.name()).equals(Table.columnName(name)))) {
                 value.problem("reads like another class in column names; give names that differ in letters");
             }
@@ -34,7 +34,7 @@ final class SolidsSection {
         return new Solids(classes);
     }
 
-    private static SolidsClass solidsClass(String name, YamlValue value, Settings settings, boolean alone) {
+    private static SolidsClass solidsClass(String name, ScenarioValue value, Settings settings, boolean alone) {
         double diameter = value.at("diameter").requireQuantity();
         OptionalDouble velocity = value.at("settling-velocity").quantity();
         String law = value.at("law").choice().orElse(velocity.isPresent() ? "measured" : "ferguson-church");
@@ -60,12 +60,12 @@ final class SolidsSection {
                 share(value.at("tailings-share"), alone));
     }
 
-    private static double share(YamlValue value, boolean alone) {
+    private static double share(ScenarioValue value, boolean alone) {
         return alone && !value.isPresent() ? 1 : value.requireQuantity();
     }
 
     private static void checkSum(
-            YamlValue section, String key, List<SolidsClass> classes, ToDoubleFunction<SolidsClass> share) {
+            ScenarioValue section, String key, List<SolidsClass> classes, ToDoubleFunction<SolidsClass> share) {
         double sum = classes.stream().mapToDouble(share).sum();
         if (Math.abs(sum - 1) > StatesSection.SHARE_TOLERANCE) {
             section.problem(key + " sums to " + Key.show(sum) + "; give shares that sum to 1");

@@ -25,7 +25,7 @@ final class Sources {
     }
 
     /** The file named by a value; empty where the key is absent, or with a noted problem where the file is. */
-    Optional<Path> find(String role, YamlValue value) {
+    Optional<Path> find(String role, ScenarioValue value) {
         Optional<String> name = value.text();
         if (name.isEmpty()) {
             return Optional.empty();
@@ -44,7 +44,7 @@ final class Sources {
     }
 
     /** The table named by a value; empty where the key is absent, or with a noted problem where it cannot be read. */
-    Optional<Table> table(String role, YamlValue value) {
+    Optional<Table> table(String role, ScenarioValue value) {
         Optional<Path> file = find(role, value);
         if (file.isEmpty()) {
             return Optional.empty();

@@ -45,7 +45,7 @@ record StateNames(List<String> names, List<Double> shares) {
     }
 
     /** A map from state to quantity: required for every state, unknown states noted. */
-    List<Double> quantities(YamlValue map) {
+    List<Double> quantities(ScenarioValue map) {
         checkNames(map);
         if (!map.isMap()) {
             map.problemUnlessScalar("gives no value per flow state; give a map of " + String.join(", ", names));
@@ -55,7 +55,7 @@ record StateNames(List<String> names, List<Double> shares) {
     }
 
     /** Notes keys that are no flow state. */
-    void checkNames(YamlValue map) {
+    void checkNames(ScenarioValue map) {
         for (String name : map.names()) {
             if (!names.contains(name)) {
                 map.at(name).problem("is not a flow state; " + Nearest.hint(name, names));

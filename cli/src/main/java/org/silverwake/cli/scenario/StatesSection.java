@@ -28,7 +28,7 @@ final class StatesSection {
 
     private StatesSection() {}
 
-    static List<FlowState> read(YamlValue section, Settings settings) {
+    static List<FlowState> read(ScenarioValue section, Settings settings) {
         List<FlowState> states = new ArrayList<>();
         Set<String> columns = new HashSet<>();
         if (section.names().isEmpty()) {
@@ -36,7 +36,7 @@ final class StatesSection {
             return states;
         }
         for (String name : section.names()) {
-            YamlValue state = section.at(name);
+            ScenarioValue state = section.at(name);
             String column = Table.columnName(name);
             if (TAKEN.contains(column) || !name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*")) {
                 state.problem(
@@ -55,7 +55,7 @@ final class StatesSection {
         return states;
     }
 
-    private static FlowState state(String name, YamlValue state, Settings settings) {
+    private static FlowState state(String name, ScenarioValue state, Settings settings) {
         OptionalDouble sediment = state.at("suspended-sediment").quantity();
         Optional<Rating> rating = rating(state);
         if (state.at("suspended-sediment").isPresent() == state.at("rating").isPresent()) {
@@ -65,7 +65,7 @@ final class StatesSection {
             state.at("suspended-sediment")
                     .warn("is above 1 g/L while mercury.kd-slope is 0; log10 Kd usually falls with suspended sediment");
         }
-        YamlValue lateral = state.at("lateral-filtered-mercury");
+        ScenarioValue lateral = state.at("lateral-filtered-mercury");
         double filtered = lateral.requireQuantity();
         if (filtered > SOLUBILITY) {
             lateral.warn("is above 60 ug/L, the solubility of Hg(0); check the unit");
@@ -81,8 +81,8 @@ final class StatesSection {
                 state.at("flood").flag(false));
     }
 
-    private static Optional<Rating> rating(YamlValue state) {
-        YamlValue rating = state.at("rating");
+    private static Optional<Rating> rating(ScenarioValue state) {
+        ScenarioValue rating = state.at("rating");
         if (!rating.isPresent()) {
             return Optional.empty();
         }

@@ -15,16 +15,16 @@ import org.silverwake.model.quantity.DecimalMark;
  * Rows of text under named columns, from whatever file they came. Column names are lower case, blanks and hyphens
  * written as underscores.
  *
- * @param label name of the file, for messages
+ * @param places how messages name a place in it
  * @param columns in order
  * @param rows in order, blank ones left out
  * @param mark how numbers are written
  */
-public record Table(String label, Set<String> columns, List<Line> rows, DecimalMark mark) {
+public record Table(TablePlaces places, Set<String> columns, List<Line> rows, DecimalMark mark) {
     /**
      * One row.
      *
-     * @param line in the file, 1 is the first
+     * @param line in the file or sheet, 1 is the first
      * @param cells by column, only those that are not blank
      */
     public record Line(long line, Map<String, String> cells) {
@@ -40,6 +40,11 @@ public record Table(String label, Set<String> columns, List<Line> rows, DecimalM
         rows = List.copyOf(rows);
     }
 
+    /** A table of a file, whose messages name the file and the line. */
+    public Table(String file, Set<String> columns, List<Line> rows, DecimalMark mark) {
+        this(TablePlaces.lines(file), columns, rows, mark);
+    }
+
     /** A heading or the name of a flow state or class as it stands in column names. */
     public static String columnName(String text) {
         return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
@@ -49,22 +54,22 @@ public record Table(String label, Set<String> columns, List<Line> rows, DecimalM
     Table checkColumns(Set<String> known, List<String> required, Problems problems) {
         for (String column : columns) {
             if (!known.contains(column) && !column.startsWith("note")) {
-                problems.add(label + ":1 " + column, "is not a column here; " + Nearest.hint(column, known));
+                problems.add(places.heading(column), "is not a column here; " + Nearest.hint(column, known));
             }
         }
         for (String column : required) {
             if (!columns.contains(column)) {
-                problems.add(label + ":1 " + column, "this column is missing; add it");
+                problems.add(places.heading(column), "this column is missing; add it");
             }
         }
-        return columns.containsAll(required) ? this : new Table(label, columns, List.of(), mark);
+        return columns.containsAll(required) ? this : new Table(places, columns, List.of(), mark);
     }
 
     /** The rows, each ready to be read. */
     List<TableRow> read(Problems problems) {
         List<TableRow> list = new ArrayList<>();
         for (Line line : rows) {
-            list.add(new TableRow(label + ":" + line.line(), line.cells(), mark, problems));
+            list.add(new TableRow(places, line, mark, problems));
         }
         return list;
     }

@@ -13,34 +13,36 @@ import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.model.quantity.DecimalMark;
 import org.silverwake.model.quantity.Dimension;
 
-/** A row of a table while it is read; notes problems with file, line and column. */
+/** A row of a table while it is read; notes problems with their place. */
 final class TableRow {
     private static final Key COORDINATE =
             Key.quantity("x", Dimension.DIMENSIONLESS, "-", -1e9, 1e9, "", "in the layer's system");
 
-    private final String where;
+    private final TablePlaces places;
+    private final long line;
     private final Map<String, String> cells;
     private final DecimalMark mark;
     private final Problems problems;
 
-    TableRow(String where, Map<String, String> cells, DecimalMark mark, Problems problems) {
-        this.where = where;
-        this.cells = cells;
+    TableRow(TablePlaces places, Table.Line line, DecimalMark mark, Problems problems) {
+        this.places = places;
+        this.line = line.line();
+        this.cells = line.cells();
         this.mark = mark;
         this.problems = problems;
     }
 
-    /** "sites.csv:12". */
+    /** "sites.csv:12" or "Sites!A12". */
     String where() {
-        return where;
+        return places.row(line);
     }
 
     void problem(String column, String text) {
-        problems.add(where + " " + column, text);
+        problems.add(places.cell(line, column), text);
     }
 
     void warn(String column, String text) {
-        problems.warn(where + " " + column, text);
+        problems.warn(places.cell(line, column), text);
     }
 
     boolean has(String column) {

@@ -16,7 +16,7 @@ import org.silverwake.model.input.Settings;
 final class WaterSection {
     private WaterSection() {}
 
-    static Discharge discharge(YamlValue section, Rivers rivers, Settings settings, StateNames states) {
+    static Discharge discharge(ScenarioValue section, Rivers rivers, Settings settings, StateNames states) {
         Method method =
                 method(section).map(word -> Method.valueOf(enumName(word))).orElse(Method.SPECIFIC_DISCHARGE);
         boolean known = section.at("method").isPresent();
@@ -37,7 +37,7 @@ final class WaterSection {
                 byState(section.at("lateral-inflow"), states, known && method == Method.HEADWATERS));
     }
 
-    static Channel channel(YamlValue section, Rivers rivers, Settings settings, StateNames states) {
+    static Channel channel(ScenarioValue section, Rivers rivers, Settings settings, StateNames states) {
         Channel.Method method = method(section)
                 .map(word -> Channel.Method.valueOf(enumName(word)))
                 .orElse(Channel.Method.HYDRAULIC_GEOMETRY);
@@ -55,7 +55,7 @@ final class WaterSection {
     }
 
     /** Checks that need the gauges. */
-    static void checkGauges(YamlValue section, ScenarioInput input) {
+    static void checkGauges(ScenarioValue section, ScenarioInput input) {
         if (input.discharge().method() == Method.GAUGES && input.gauges().isEmpty()) {
             section.at("method")
                     .problem("gauges needs a table of gauges with at least one row; give gauges: {file: ...}");
@@ -68,15 +68,15 @@ final class WaterSection {
         }
     }
 
-    private static Optional<String> method(YamlValue section) {
-        YamlValue method = section.at("method");
+    private static Optional<String> method(ScenarioValue section) {
+        ScenarioValue method = section.at("method");
         if (!method.isPresent()) {
             method.missing();
         }
         return method.choice();
     }
 
-    private static List<Double> byState(YamlValue map, StateNames states, boolean required) {
+    private static List<Double> byState(ScenarioValue map, StateNames states, boolean required) {
         if (!required) {
             if (map.isPresent()) {
                 map.warn("is not used by this method");

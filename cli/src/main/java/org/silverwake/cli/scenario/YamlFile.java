@@ -15,12 +15,12 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 
-/** Reads a YAML 1.2 file into a {@link YamlValue} whose keys are checked. */
+/** Reads a YAML 1.2 file into a {@link ScenarioValue} whose keys are checked. */
 final class YamlFile {
     private YamlFile() {}
 
     /** The file's root; empty with a noted problem where the file cannot be read as YAML. */
-    static Optional<YamlValue> read(Path file, Problems problems) {
+    static Optional<ScenarioValue> read(Path file, Problems problems) {
         String label = file.getFileName().toString();
         try {
             String text = Files.readString(file, StandardCharsets.UTF_8);
@@ -31,7 +31,8 @@ final class YamlFile {
                     .build();
             Optional<Node> node =
                     new Compose(settings).composeString(text.startsWith("\ufeff") ? text.substring(1) : text);
-            Optional<YamlValue> root = node.map(n -> YamlValue.root(label, n, problems));
+            Optional<ScenarioValue> root =
+                    node.map(n -> ScenarioValue.root(label + ":1", new YamlNodes(label).node(n), problems));
             if (root.isEmpty() || !root.get().isMap()) {
                 problems.add(label, "holds no keys; start from docs/reference/scenario.md");
                 return Optional.empty();

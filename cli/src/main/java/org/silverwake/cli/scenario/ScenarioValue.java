@@ -12,51 +12,39 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.model.quantity.DecimalMark;
-import org.snakeyaml.engine.v2.nodes.MappingNode;
-import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.NodeTuple;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
-import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
- * A value of the scenario file that knows its path, its line and its {@link Key}. Methods note a problem instead of
+ * A value of the scenario that knows its path, where it stands and its {@link Key}. Methods note a problem instead of
  * throwing and then give an empty value; a reader that goes on with placeholders is stopped at the end.
  */
-final class YamlValue {
-    private final String file;
+final class ScenarioValue {
     private final String path;
     private final String pattern;
-    private final int line;
-    private final Optional<Node> node;
+    private final String place;
+    private final Optional<ScenarioNode> node;
     private final Problems problems;
 
-    private YamlValue(String file, String path, String pattern, int line, Optional<Node> node, Problems problems) {
-        this.file = file;
+    private ScenarioValue(String path, String pattern, String place, Optional<ScenarioNode> node, Problems problems) {
         this.path = path;
         this.pattern = pattern;
-        this.line = line;
+        this.place = place;
         this.node = node;
         this.problems = problems;
     }
 
-    /** The whole file. */
-    static YamlValue root(String file, Node node, Problems problems) {
-        return new YamlValue(file, "", "", 1, Optional.of(node), problems);
+    /** The whole scenario, at a place such as "scenario.yaml:1". */
+    static ScenarioValue root(String place, ScenarioNode node, Problems problems) {
+        return new ScenarioValue("", "", place, Optional.of(node), problems);
     }
 
-    /** "scenario.yaml:41 flow-states.dry.temperature"; where the key is absent, the line of the map it should be in. */
+    /** "scenario.yaml:41 flow-states.dry.temperature"; where the key is absent, the place of the map it should be in. */
     String where() {
-        return (file + ":" + line + " " + path).strip();
+        return (place + " " + path).strip();
     }
 
-    /** Name of the scenario file. */
-    String file() {
-        return file;
-    }
-
-    /** Its line, 1 is the first. */
-    int line() {
-        return line;
+    /** "scenario.yaml:41", without the path. */
+    String place() {
+        return place;
     }
 
     boolean isPresent() {
@@ -64,11 +52,11 @@ final class YamlValue {
     }
 
     boolean isScalar() {
-        return node.orElse(null) instanceof ScalarNode;
+        return node.orElse(null) instanceof ScenarioNode.Single;
     }
 
     boolean isMap() {
-        return node.orElse(null) instanceof MappingNode;
+        return node.orElse(null) instanceof ScenarioNode.Branch;
     }
 
     /** Notes a problem with this value. */
@@ -88,37 +76,39 @@ final class YamlValue {
     }
 
     /** The value under a key of the table; absent if it is not there. */
-    YamlValue at(String key) {
+    ScenarioValue at(String key) {
         String known = KeyTable.children(pattern).contains(key) ? key : "*";
-        NodeTuple entry = entries().get(key);
+        ScenarioNode.Entry entry = entries().get(key);
         return entry == null
-                ? child(key, known, line, Optional.empty())
-                : child(key, known, lineOf(entry.getKeyNode()), Optional.of(entry.getValueNode()));
+                ? child(key, known, place, Optional.empty())
+                : child(key, known, entry.where(), Optional.of(entry.value()));
     }
 
     /** The value at a dotted path below this one. */
-    YamlValue atPath(String dotted) {
-        YamlValue value = this;
+    ScenarioValue atPath(String dotted) {
+        ScenarioValue value = this;
         for (String key : dotted.split("\\.")) {
-            value = value.isPresent() && !value.isMap() ? value.child(key, key, line, Optional.empty()) : value.at(key);
+            value = value.isPresent() && !value.isMap()
+                    ? value.child(key, key, place, Optional.empty())
+                    : value.at(key);
         }
         return value;
     }
 
     /** Notes every key below this one that is unknown or written twice. */
     void checkKeys() {
-        if (node.orElse(null) instanceof SequenceNode) {
-            items().forEach(YamlValue::checkKeys);
+        if (node.orElse(null) instanceof ScenarioNode.Items) {
+            items().forEach(ScenarioValue::checkKeys);
         }
-        if (!(node.orElse(null) instanceof MappingNode mapping)) {
+        if (!(node.orElse(null) instanceof ScenarioNode.Branch branch)) {
             checkIsMapWhereDue();
             return;
         }
         Set<String> known = KeyTable.children(pattern);
         Set<String> seen = new HashSet<>();
-        for (NodeTuple tuple : mapping.getValue()) {
-            String key = tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "?";
-            YamlValue value = child(key, key, lineOf(tuple.getKeyNode()), Optional.of(tuple.getValueNode()));
+        for (ScenarioNode.Entry entry : branch.entries()) {
+            String key = entry.key();
+            ScenarioValue value = child(key, key, entry.where(), Optional.of(entry.value()));
             if (!seen.add(key)) {
                 value.problem("is written twice; keep one");
             } else if (!known.contains(key) && !known.contains("*")) {
@@ -143,11 +133,11 @@ final class YamlValue {
     }
 
     /** Items of a list; a single value counts as a list of one. */
-    List<YamlValue> items() {
-        List<YamlValue> items = new ArrayList<>();
-        if (node.orElse(null) instanceof SequenceNode sequence) {
-            for (Node item : sequence.getValue()) {
-                items.add(child("[" + (items.size() + 1) + "]", "*", lineOf(item), Optional.of(item)));
+    List<ScenarioValue> items() {
+        List<ScenarioValue> items = new ArrayList<>();
+        if (node.orElse(null) instanceof ScenarioNode.Items list) {
+            for (ScenarioNode.Item item : list.items()) {
+                items.add(child("[" + (items.size() + 1) + "]", "*", item.where(), Optional.of(item.value())));
             }
         } else if (isPresent()) {
             items.add(this);
@@ -160,11 +150,11 @@ final class YamlValue {
         if (node.isEmpty()) {
             return Optional.empty();
         }
-        if (!(node.get() instanceof ScalarNode scalar)) {
+        if (!(node.get() instanceof ScenarioNode.Single single)) {
             problem("found a " + (isMap() ? "map" : "list") + "; give a single value");
             return Optional.empty();
         }
-        String text = scalar.getValue().strip();
+        String text = single.text().strip();
         if (text.isEmpty()) {
             problem("has no value; " + expected());
             return Optional.empty();
@@ -183,7 +173,7 @@ final class YamlValue {
     /** Texts of a list of scalars. */
     List<String> texts() {
         List<String> texts = new ArrayList<>();
-        for (YamlValue item : items()) {
+        for (ScenarioValue item : items()) {
             item.text().ifPresent(texts::add);
         }
         return texts;
@@ -262,23 +252,15 @@ final class YamlValue {
         return KeyTable.require(pattern);
     }
 
-    private YamlValue child(String key, String known, int at, Optional<Node> value) {
+    private ScenarioValue child(String key, String known, String at, Optional<ScenarioNode> value) {
         String below = key.startsWith("[") || path.isEmpty() ? path + key : path + "." + key;
-        return new YamlValue(file, below, pattern.isEmpty() ? known : pattern + "." + known, at, value, problems);
+        return new ScenarioValue(below, pattern.isEmpty() ? known : pattern + "." + known, at, value, problems);
     }
 
-    private int lineOf(Node value) {
-        return value.getStartMark().map(mark -> mark.getLine() + 1).orElse(line);
-    }
-
-    private Map<String, NodeTuple> entries() {
-        Map<String, NodeTuple> map = new LinkedHashMap<>();
-        if (node.orElse(null) instanceof MappingNode mapping) {
-            for (NodeTuple tuple : mapping.getValue()) {
-                if (tuple.getKeyNode() instanceof ScalarNode key) {
-                    map.putIfAbsent(key.getValue(), tuple);
-                }
-            }
+    private Map<String, ScenarioNode.Entry> entries() {
+        Map<String, ScenarioNode.Entry> map = new LinkedHashMap<>();
+        if (node.orElse(null) instanceof ScenarioNode.Branch branch) {
+            branch.entries().forEach(entry -> map.putIfAbsent(entry.key(), entry));
         }
         return map;
     }
