@@ -14,6 +14,7 @@ import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.Assembly;
 import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.Defect;
+import org.silverwake.geo.assembly.NetworkCorrections;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.layer.Layers;
@@ -99,7 +100,8 @@ public record Basin(
                 columns,
                 outlets,
                 rivers.orientBy().stream().map(AssemblyOptions.Criterion::of).toList(),
-                elevation.map(model -> model));
+                elevation.map(model -> model),
+                NetworkCorrections.none());
     }
 
     private static AssemblyOptions.Outlet outlet(VectorLayer layer, ScenarioInput.Outlet outlet) {

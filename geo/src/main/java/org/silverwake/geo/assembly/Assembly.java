@@ -5,12 +5,15 @@ package org.silverwake.geo.assembly;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.layer.LayerFeature;
 import org.silverwake.geo.layer.VectorLayer;
 
 /** Makes a directed network of a layer's lines. Start reading at {@link #assemble}. */
@@ -20,38 +23,90 @@ public final class Assembly {
     private Assembly() {}
 
     /**
+     * A network, and what became of the user's corrections.
+     *
+     * @param map the network
+     * @param corrections one for each correction, in no particular order
+     */
+    public record Corrected(RiverMap map, List<CorrectionOutcome> corrections) {
+        /** Copies the list. */
+        public Corrected {
+            corrections = List.copyOf(corrections);
+        }
+    }
+
+    /**
      * Cleans the lines, joins their ends, splits them at junctions, finds the direction of flow and lists every defect.
      *
      * @throws GeoDataException if no line is left, a mapped column or named outlet does not exist, a value cannot be
      *     read, all lines seem to be drawn upstream with nothing else to go by, or reaches run in a circle
      */
     public static RiverMap assemble(VectorLayer layer, AssemblyOptions options) {
+        return corrected(layer, options).map();
+    }
+
+    /**
+     * The same, with what became of each correction.
+     *
+     * @throws GeoDataException as {@link #assemble} does; also if a correction names a feature that is not there, or two
+     *     contradict each other
+     */
+    public static Corrected corrected(VectorLayer layer, AssemblyOptions options) {
         if (!(options.snapToleranceMeters() >= 0 && options.snapToleranceMeters() <= LARGEST_TOLERANCE)) {
             throw new GeoDataException("snap-tolerance: " + options.snapToleranceMeters()
                     + " m is not allowed; give 0 m to " + (int) LARGEST_TOLERANCE + " m");
         }
         List<AttributeReader.Values> values = AttributeReader.read(layer, options);
-        DefectLog collected = new DefectLog();
+        NetworkCorrections corrections = options.corrections();
+        DefectLog collected = new DefectLog(corrections.rulings());
         List<Line> lines = LineCollector.collect(Antimeridian.joined(layer), collected);
         if (lines.isEmpty()) {
             throw new GeoDataException(AttributeReader.name(layer) + ": no usable line among "
                     + layer.features().size() + " features; give a layer of lines, or check the filter");
         }
+        requireFeatures(lines, corrections);
+        lines = Bridges.build(lines, corrections.rulings(), options.snapToleranceMeters(), collected);
         Set<Set<Coordinate>> refused = new HashSet<>();
         while (true) {
-            DefectLog log = new DefectLog();
+            DefectLog log = new DefectLog(corrections.rulings());
             log.addAll(collected);
             Net net = Net.of(lines, options.snapToleranceMeters(), refused, log);
-            Orientation orientation = Orientation.of(net, values, options, AttributeReader.name(layer));
+            Orientation orientation = Orientation.of(net, values, options, AttributeReader.name(layer), log);
             if (orientation.knots().isEmpty()) {
                 FinalChecks.list(net, orientation, options, log);
-                return reaches(net, orientation, values, log);
+                Set<String> ids =
+                        layer.features().stream().map(LayerFeature::id).collect(Collectors.toSet());
+                return new Corrected(
+                        reaches(net, orientation, values, log), log.rulings().outcomes(ids));
             }
             Set<Set<Coordinate>> guilty = net.joinsIn(orientation.knots());
-            if (guilty.isEmpty()) {
+            if (guilty.isEmpty() || orientation.isKnottedByCorrections()) {
                 throw new GeoDataException(orientation.knotText(AttributeReader.name(layer)));
             }
             refused.addAll(guilty);
+        }
+    }
+
+    /** A direction or an outlet for a feature that is not there would let the water run otherwise than the user thinks. */
+    private static void requireFeatures(List<Line> lines, NetworkCorrections corrections) {
+        Map<String, String> named = new LinkedHashMap<>();
+        corrections.turns().forEach(turn -> named.put(turn.where(), turn.featureId()));
+        corrections.outlets().forEach(end -> named.put(end.where(), end.featureId()));
+        if (named.isEmpty()) {
+            return;
+        }
+        Set<String> ids = lines.stream().map(line -> line.featureId).collect(Collectors.toSet());
+        List<String> problems = new ArrayList<>();
+        named.forEach((where, id) -> {
+            if (!ids.contains(id)) {
+                problems.add(where + " feature: no line of the layer has the id " + id
+                        + Nearest.word(id, List.copyOf(ids))
+                                .map(word -> "; did you mean " + word + "?")
+                                .orElse("; delete the row, or give a line's id"));
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new GeoDataException(String.join("\n", problems));
         }
     }
 

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param outlets named outlets
  * @param orientBy criteria for the direction of flow, first one first; what none decides runs as drawn
  * @param elevation ground heights, for direction and for cycles
+ * @param corrections what the user corrected
  */
 public record AssemblyOptions(
         double snapToleranceMeters,
@@ -23,7 +24,8 @@ public record AssemblyOptions(
         List<ColumnMapping> columns,
         List<Outlet> outlets,
         List<Criterion> orientBy,
-        Optional<ElevationSource> elevation) {
+        Optional<ElevationSource> elevation,
+        NetworkCorrections corrections) {
     /** Copies the lists. */
     public AssemblyOptions {
         columns = List.copyOf(columns);
@@ -39,32 +41,43 @@ public record AssemblyOptions(
                 List.of(),
                 List.of(),
                 List.of(Criterion.DRAWN),
-                Optional.empty());
+                Optional.empty(),
+                NetworkCorrections.none());
+    }
+
+    /** The same with these corrections. */
+    public AssemblyOptions withCorrections(NetworkCorrections made) {
+        return new AssemblyOptions(snapToleranceMeters, nameColumn, columns, outlets, orientBy, elevation, made);
     }
 
     /** The same with these criteria. */
     public AssemblyOptions withOrientBy(Criterion... criteria) {
-        return new AssemblyOptions(snapToleranceMeters, nameColumn, columns, outlets, List.of(criteria), elevation);
+        return new AssemblyOptions(
+                snapToleranceMeters, nameColumn, columns, outlets, List.of(criteria), elevation, corrections);
     }
 
     /** The same with these named outlets. */
     public AssemblyOptions withOutlets(Outlet... named) {
-        return new AssemblyOptions(snapToleranceMeters, nameColumn, columns, List.of(named), orientBy, elevation);
+        return new AssemblyOptions(
+                snapToleranceMeters, nameColumn, columns, List.of(named), orientBy, elevation, corrections);
     }
 
     /** The same with these mapped columns. */
     public AssemblyOptions withColumns(ColumnMapping... mapped) {
-        return new AssemblyOptions(snapToleranceMeters, nameColumn, List.of(mapped), outlets, orientBy, elevation);
+        return new AssemblyOptions(
+                snapToleranceMeters, nameColumn, List.of(mapped), outlets, orientBy, elevation, corrections);
     }
 
     /** The same with this column of river names. */
     public AssemblyOptions withNameColumn(String column) {
-        return new AssemblyOptions(snapToleranceMeters, Optional.of(column), columns, outlets, orientBy, elevation);
+        return new AssemblyOptions(
+                snapToleranceMeters, Optional.of(column), columns, outlets, orientBy, elevation, corrections);
     }
 
     /** The same with ground heights. */
     public AssemblyOptions withElevation(ElevationSource source) {
-        return new AssemblyOptions(snapToleranceMeters, nameColumn, columns, outlets, orientBy, Optional.of(source));
+        return new AssemblyOptions(
+                snapToleranceMeters, nameColumn, columns, outlets, orientBy, Optional.of(source), corrections);
     }
 
     /**

@@ -39,6 +39,9 @@ final class Crossings implements SegmentIntersector {
         new MCIndexNoder(crossings).computeNodes(strings);
         crossings.places.forEach((pair, at) -> {
             List<String> ids = List.of(net.line(pair.get(0)).featureId, net.line(pair.get(1)).featureId);
+            if (log.rulings().isRefused(at.get(0), ids)) {
+                return;
+            }
             log.open(
                     Defect.Kind.CROSSING_WITHOUT_NODE,
                     at.get(0),

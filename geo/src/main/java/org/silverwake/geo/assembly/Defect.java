@@ -16,6 +16,7 @@ import org.silverwake.geo.crs.Geodesy;
  * @param text what was found, in one line with numbers and units
  * @param remedy what to do, in one line; for a repair, what was done
  * @param repaired whether the program mended it
+ * @param settled whether the user has accepted or refused it already, so that nothing is left to ask
  */
 public record Defect(
         Kind kind,
@@ -24,11 +25,24 @@ public record Defect(
         List<String> featureIds,
         String text,
         String remedy,
-        boolean repaired) {
+        boolean repaired,
+        boolean settled) {
     /** Copies the list and wraps the longitude. */
     public Defect {
         longitude = Geodesy.wrap(longitude);
         featureIds = List.copyOf(featureIds);
+    }
+
+    /** One that the user has said nothing about. */
+    public Defect(
+            Kind kind,
+            double longitude,
+            double latitude,
+            List<String> featureIds,
+            String text,
+            String remedy,
+            boolean repaired) {
+        this(kind, longitude, latitude, featureIds, text, remedy, repaired, false);
     }
 
     /** Kinds of defect, in the order in which they are listed. */

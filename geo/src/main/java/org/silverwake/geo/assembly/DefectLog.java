@@ -7,23 +7,68 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.silverwake.geo.assembly.CorrectionOutcome.Status;
+import org.silverwake.geo.assembly.NetworkCorrections.Ruling;
 import org.silverwake.geo.crs.Geodesy;
 
-/** Collects defects while a network is assembled. */
+/** Collects defects while a network is assembled, and asks the user's rulings on them. */
 final class DefectLog {
     private final List<Defect> defects = new ArrayList<>();
+    private final Rulings rulings;
+
+    /** A log without rulings. */
+    DefectLog() {
+        this(List.of());
+    }
+
+    DefectLog(List<NetworkCorrections.Ruling> rulings) {
+        this.rulings = new Rulings(rulings);
+    }
+
+    Rulings rulings() {
+        return rulings;
+    }
 
     void repaired(Defect.Kind kind, Coordinate at, List<String> ids, String text, String done) {
-        defects.add(new Defect(kind, at.x, at.y, ids, text, done, true));
+        Optional<Ruling> accepted = rulings.find(true, kind, ids, List.of(at));
+        accepted.ifPresent(ruling -> rulings.note(ruling.where(), Status.APPLIED, text + ": " + done));
+        String by = accepted.map(r -> "; accepted in " + r.where()).orElse("");
+        defects.add(new Defect(kind, at.x, at.y, ids, text, done + by, true, accepted.isPresent()));
+    }
+
+    /** A change of the layer that a correction made. */
+    void corrected(Defect.Kind kind, Coordinate at, List<String> ids, String text, String done) {
+        defects.add(new Defect(kind, at.x, at.y, ids, text, done, true, true));
     }
 
     void open(Defect.Kind kind, Coordinate at, List<String> ids, String text, String remedy) {
-        defects.add(new Defect(kind, at.x, at.y, ids, text, remedy, false));
+        boolean gap = kind == Defect.Kind.GAP;
+        Optional<Ruling> ruling = rulings.find(!gap, kind, ids, List.of(at));
+        ruling.ifPresent(
+                r -> rulings.note(r.where(), Status.APPLIED, text + (gap ? ": left open" : ": seen, left as it is")));
+        String by = ruling.map(r -> (gap ? "; refused in " : "; seen, ") + r.where())
+                .orElse("");
+        defects.add(new Defect(kind, at.x, at.y, ids, text, remedy + by, false, ruling.isPresent()));
+    }
+
+    /** Whether the user refused this repair, at one of the places; it is listed then, and must not be made. */
+    boolean refused(Defect.Kind kind, List<Coordinate> at, List<String> ids, String text) {
+        Optional<Ruling> ruling = rulings.find(false, kind, ids, at);
+        ruling.ifPresent(r -> {
+            rulings.note(r.where(), Status.APPLIED, text + ": not repaired");
+            rulings.noteRefused(ids, at);
+            Coordinate place = at.get(0);
+            String left = "left as it is: refused in " + r.where();
+            defects.add(new Defect(kind, place.x, place.y, ids, text, left, false, true));
+        });
+        return ruling.isPresent();
     }
 
     void addAll(DefectLog other) {
         defects.addAll(other.defects);
+        rulings.addAll(other.rulings);
     }
 
     List<Defect> sorted() {

@@ -4,6 +4,7 @@
 package org.silverwake.geo.assembly;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -32,6 +33,7 @@ final class EndSnapper {
     private final List<Line> lines;
     private final double tolerance;
     private final Set<Set<Coordinate>> refused;
+    private final DefectLog log;
     private final List<Coordinate> places = new ArrayList<>();
     private final List<List<Integer>> linesAt = new ArrayList<>();
     private final List<List<Integer>> members = new ArrayList<>();
@@ -40,15 +42,20 @@ final class EndSnapper {
     private int[] end;
     private int[] group;
 
-    private EndSnapper(List<Line> lines, double tolerance, Set<Set<Coordinate>> refused) {
+    private EndSnapper(List<Line> lines, double tolerance, Set<Set<Coordinate>> refused, DefectLog log) {
         this.lines = lines;
         this.tolerance = tolerance;
-        this.refused = refused;
+        this.refused = new HashSet<>(refused);
+        this.log = log;
     }
 
-    /** Numbers the nodes, moves the ends onto them and returns their places; {@code joined} receives the joins made. */
-    static List<Coordinate> snap(List<Line> lines, double tolerance, Set<Set<Coordinate>> refused, List<Join> joined) {
-        EndSnapper snapper = new EndSnapper(lines, tolerance, refused);
+    /**
+     * Numbers the nodes, moves the ends onto them and returns their places; {@code joined} receives the joins made, the
+     * log those that the user refused.
+     */
+    static List<Coordinate> snap(
+            List<Line> lines, double tolerance, Set<Set<Coordinate>> refused, List<Join> joined, DefectLog log) {
+        EndSnapper snapper = new EndSnapper(lines, tolerance, refused, log);
         snapper.exact();
         if (tolerance > 0) {
             snapper.near();
@@ -100,6 +107,7 @@ final class EndSnapper {
                 }
             }
         }
+        refuse(pairs);
         pairs.sort(Comparator.comparingDouble(Pair::distance)
                 .thenComparingInt(Pair::first)
                 .thenComparingInt(Pair::second));
@@ -108,6 +116,28 @@ final class EndSnapper {
                 join(pair);
             }
         }
+    }
+
+    /** Pairs whose join the user refused are kept apart, whatever else is joined to them. */
+    private void refuse(List<Pair> pairs) {
+        if (log.rulings().isEmpty()) {
+            return;
+        }
+        for (Pair pair : pairs) {
+            Coordinate one = places.get(pair.first);
+            Coordinate two = places.get(pair.second);
+            Set<String> ids = new LinkedHashSet<>();
+            linesAt.get(pair.first).forEach(i -> ids.add(lines.get(i).featureId));
+            linesAt.get(pair.second).forEach(i -> ids.add(lines.get(i).featureId));
+            if (log.refused(Defect.Kind.GAP, List.of(one, two), List.copyOf(ids), text(pair.distance, ids))) {
+                refused.add(Set.of(one, two));
+            }
+        }
+    }
+
+    /** "a gap of 0.35 m between features A, B". */
+    static String text(double distance, Collection<String> ids) {
+        return "a gap of " + DefectLog.meters(distance) + " between features " + DefectLog.names(List.copyOf(ids));
     }
 
     /** A box in degrees that holds everything within a distance [m] of a point. */

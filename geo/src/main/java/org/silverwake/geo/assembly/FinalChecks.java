@@ -8,8 +8,6 @@ import java.util.List;
 
 /** What remains to be listed once directions are known: turned lines, uphill reaches, isolated parts. */
 final class FinalChecks {
-    private static final double NEARLY_ALL = 0.8;
-    private static final int FEW = 3;
     /** Rises below this are rounding in columns, noise in rasters [m]. */
     private static final double RISE = 0.01;
 
@@ -36,17 +34,13 @@ final class FinalChecks {
     }
 
     private void turned() {
-        int count = 0;
-        for (int i = 0; i < net.size(); i++) {
-            count += orientation.isFlipped(i) ? 1 : 0;
-        }
-        boolean whole = net.size() >= FEW && count >= NEARLY_ALL * net.size();
+        boolean whole = orientation.isReversed();
         if (whole) {
             log.repaired(
                     Defect.Kind.LAYER_REVERSED,
                     net.line(0).middle(),
                     List.of(),
-                    count + " of " + net.size() + " lines are drawn from mouth to source",
+                    reversedText(net, orientation),
                     "turned");
         }
         for (int i = 0; i < net.size(); i++) {
@@ -64,8 +58,22 @@ final class FinalChecks {
         }
     }
 
+    /** "27 of 30 lines are drawn from mouth to source". */
+    static String reversedText(Net net, Orientation orientation) {
+        return orientation.turned() + " of " + net.size() + " lines are drawn from mouth to source";
+    }
+
     private void one(int i, boolean whole) {
         Line line = net.line(i);
+        if (orientation.forced().isForced(i)) {
+            log.corrected(
+                    Defect.Kind.FLIPPED_LINE,
+                    line.middle(),
+                    List.of(line.featureId),
+                    feature(i) + (whole ? " runs as drawn, unlike nearly all others" : " runs against its drawing"),
+                    "so told by " + orientation.forced().by(i));
+            return;
+        }
         log.repaired(
                 Defect.Kind.FLIPPED_LINE,
                 line.middle(),

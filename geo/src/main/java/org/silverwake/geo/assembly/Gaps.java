@@ -52,6 +52,9 @@ final class Gaps {
             return;
         }
         List<String> ids = List.of(net.line(own).featureId, net.line(other).featureId);
+        if (log.rulings().isRefused(at, ids)) {
+            return;
+        }
         log.open(
                 Defect.Kind.GAP,
                 at,

@@ -106,13 +106,16 @@ final class LineCollector {
             lines.add(line);
             return;
         }
-        log.repaired(
-                Defect.Kind.DUPLICATE_LINE,
-                line.middle(),
-                List.of(twin.featureId, id),
-                "feature " + id + " lies point for point on feature " + twin.featureId + ", "
-                        + DefectLog.meters(line.length()),
-                "the second, " + id + ", left out");
+        List<String> ids = List.of(twin.featureId, id);
+        String text = "feature " + id + " lies point for point on feature " + twin.featureId + ", "
+                + DefectLog.meters(line.length());
+        List<Coordinate> at = new ArrayList<>(List.of(line.middle()));
+        at.addAll(List.of(line.points));
+        if (log.refused(Defect.Kind.DUPLICATE_LINE, at, ids, text)) {
+            lines.add(line);
+        } else {
+            log.repaired(Defect.Kind.DUPLICATE_LINE, line.middle(), ids, text, "the second, " + id + ", left out");
+        }
     }
 
     private Line twin(Line line) {

@@ -18,20 +18,26 @@ final class LineSplitter {
     private final List<Coordinate> nodes;
     private final double tolerance;
     private final List<List<Cut>> cuts = new ArrayList<>();
+    private final List<List<Line>> ending = new ArrayList<>();
 
     private LineSplitter(List<Line> lines, List<Coordinate> nodes, double tolerance) {
         this.lines = lines;
         this.nodes = nodes;
         this.tolerance = tolerance;
+        nodes.forEach(node -> ending.add(new ArrayList<>()));
+        for (Line line : lines) {
+            ending.get(line.startNode).add(line);
+            ending.get(line.endNode).add(line);
+        }
     }
 
     static List<Line> split(List<Line> lines, List<Coordinate> nodes, double tolerance, DefectLog log) {
         LineSplitter splitter = new LineSplitter(lines, nodes, tolerance);
-        splitter.find();
+        splitter.find(log);
         return splitter.pieces(log);
     }
 
-    private void find() {
+    private void find(DefectLog log) {
         List<Coordinate[]> shapes = new ArrayList<>();
         for (Line line : lines) {
             shapes.add(line.points);
@@ -46,20 +52,31 @@ final class LineSplitter {
                 }
                 double at = stretches.chainage(hit);
                 double room = hit.distance() <= ON_THE_LINE ? ON_THE_LINE : tolerance;
-                if (at > room && line.length() - at > room) {
-                    cuts.get(hit.line()).add(new Cut(node, at, hit.segment(), hit.fraction(), hit.distance()));
+                Cut cut = new Cut(node, at, hit.segment(), hit.fraction(), hit.distance());
+                if (at > room && line.length() - at > room && !isRefused(hit.line(), cut, log)) {
+                    cuts.get(hit.line()).add(cut);
                 }
             }
         }
     }
 
+    private boolean isRefused(int line, Cut cut, DefectLog log) {
+        return !log.rulings().isEmpty()
+                && log.refused(
+                        Defect.Kind.SPLIT_AT_JUNCTION, List.of(nodes.get(cut.node)), ids(line, cut), text(line, cut));
+    }
+
+    private List<String> ids(int line, Cut cut) {
+        return List.of(lines.get(line).featureId, ending.get(cut.node).get(0).featureId);
+    }
+
+    private String text(int line, Cut cut) {
+        List<String> ids = ids(line, cut);
+        return "feature " + ids.get(1) + " ends on the inside of feature " + ids.get(0) + ", "
+                + DefectLog.meters(cut.distance) + " off, at chainage " + DefectLog.meters(cut.at);
+    }
+
     private List<Line> pieces(DefectLog log) {
-        List<List<Line>> ending = new ArrayList<>();
-        nodes.forEach(node -> ending.add(new ArrayList<>()));
-        for (Line line : lines) {
-            ending.get(line.startNode).add(line);
-            ending.get(line.endNode).add(line);
-        }
         List<Line> pieces = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             List<Cut> here = cuts.get(i);
@@ -69,15 +86,12 @@ final class LineSplitter {
             }
             here.sort(Comparator.comparingDouble(Cut::at).thenComparingInt(Cut::node));
             for (Cut cut : here) {
-                String guest = ending.get(cut.node).get(0).featureId;
-                String host = lines.get(i).featureId;
                 log.repaired(
                         Defect.Kind.SPLIT_AT_JUNCTION,
                         nodes.get(cut.node),
-                        List.of(host, guest),
-                        "feature " + guest + " ends on the inside of feature " + host + ", "
-                                + DefectLog.meters(cut.distance) + " off, at chainage " + DefectLog.meters(cut.at),
-                        host + " split there");
+                        ids(i, cut),
+                        text(i, cut),
+                        lines.get(i).featureId + " split there");
             }
             cut(lines.get(i), here, pieces);
         }

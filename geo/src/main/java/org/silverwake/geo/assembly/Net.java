@@ -44,15 +44,10 @@ final class Net {
         }
         Map<Coordinate, List<Line>> byEnd = EndSnapper.byEnd(lines);
         List<EndSnapper.Join> joins = new ArrayList<>();
-        List<Coordinate> nodes = EndSnapper.snap(lines, tolerance, refused, joins);
+        List<Coordinate> nodes = EndSnapper.snap(lines, tolerance, refused, joins, log);
         for (EndSnapper.Join join : joins) {
             List<String> ids = EndSnapper.features(byEnd, join);
-            log.repaired(
-                    Defect.Kind.GAP,
-                    join.first(),
-                    ids,
-                    "a gap of " + DefectLog.meters(join.distance()) + " between features " + DefectLog.names(ids),
-                    "joined");
+            log.repaired(Defect.Kind.GAP, join.first(), ids, EndSnapper.text(join.distance(), ids), "joined");
         }
         lines = LineSplitter.split(lines, nodes, tolerance, log);
         return compact(withoutRings(lines, log), nodes, joins);

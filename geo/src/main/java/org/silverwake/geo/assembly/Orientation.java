@@ -29,44 +29,66 @@ final class Orientation {
     private static final double DEAD_NODE = 1.5;
     private static final double CERTAIN = 1e6;
     private static final int SHOWN = 20;
+    private static final double NEARLY_ALL = 0.8;
+    private static final int FEW = 3;
 
     private final Net net;
     private final AssemblyOptions options;
     private final Outlets outlets;
     private final Evidence evidence;
+    private final Forced forced;
     private final boolean[] flipped;
+    private String upstream = "";
     private List<List<Integer>> knots;
 
-    private Orientation(Net net, AssemblyOptions options, Outlets outlets, Evidence evidence) {
+    private Orientation(Net net, AssemblyOptions options, Outlets outlets, Evidence evidence, Forced forced) {
         this.net = net;
         this.options = options;
         this.outlets = outlets;
         this.evidence = evidence;
+        this.forced = forced;
         this.flipped = new boolean[net.size()];
     }
 
     /**
-     * Finds the directions.
+     * Finds the directions, those that the user corrected among them; the log hears what became of the corrections.
      *
-     * @throws GeoDataException if all lines seem to be drawn upstream and nothing else decides
+     * @throws GeoDataException if all lines seem to be drawn upstream and nothing else decides, or corrections contradict
+     *     one another
      */
-    static Orientation of(Net net, List<AttributeReader.Values> values, AssemblyOptions options, String layer) {
-        Outlets outlets =
-                Outlets.of(net, uses(options, AssemblyOptions.Criterion.OUTLET) ? options.outlets() : List.of());
-        Orientation o = new Orientation(net, options, outlets, Evidence.of(net, values, options));
-        WholeParts parts = new WholeParts(net, outlets, o.evidence);
+    static Orientation of(
+            Net net, List<AttributeReader.Values> values, AssemblyOptions options, String layer, DefectLog log) {
+        List<AssemblyOptions.Outlet> named =
+                uses(options, AssemblyOptions.Criterion.OUTLET) ? options.outlets() : List.of();
+        Outlets outlets = Outlets.of(net, named, options.corrections().outlets(), log);
+        Evidence evidence = Evidence.of(net, values, options);
+        Orientation plain = new Orientation(net, options, outlets, evidence, Forced.none(net));
+        plain.find(layer);
+        Forced forced = Forced.of(net, plain, options.corrections(), log);
+        Orientation found = plain;
+        if (!forced.isEmpty()) {
+            found = new Orientation(net, options, outlets, evidence, forced);
+            found.find(layer);
+        }
+        if (!plain.upstream.isEmpty() && !found.upstream.isEmpty()) {
+            throw new GeoDataException(found.upstream);
+        }
+        return found;
+    }
+
+    private void find(String layer) {
+        WholeParts parts = new WholeParts(net, outlets, evidence);
         boolean[] reversed = parts.reversed(options.orientBy());
         for (int i = 0; i < net.size(); i++) {
-            int sure = outlets.direction(i);
-            o.flipped[i] = sure == 0 ? reversed[i] : sure < 0;
+            int way = forced.isForced(i) ? forced.direction(i) : outlets.direction(i);
+            flipped[i] = way == 0 ? reversed[i] : way < 0;
         }
-        parts.requireNotUpstream(o.flipped, options.orientBy(), layer);
+        upstream = parts.upstream(flipped, options.orientBy(), layer);
         if (uses(options, AssemblyOptions.Criterion.ELEVATION)
                 || uses(options, AssemblyOptions.Criterion.DRAINAGE_AREA)) {
-            o.turnChains();
+            turnChains();
         }
-        o.breakCircles();
-        return o;
+        breakCircles();
     }
 
     private static boolean uses(AssemblyOptions options, AssemblyOptions.Criterion criterion) {
@@ -93,7 +115,7 @@ final class Orientation {
             forward[c] = Math.max(0, -supports);
             backward[c] = DRAWN + Math.max(0, supports);
             for (int i : chains.get(c).lines()) {
-                backward[c] += outlets.direction(i) == 0 ? 0 : CERTAIN;
+                backward[c] += outlets.direction(i) == 0 && !forced.isForced(i) ? 0 : CERTAIN;
             }
         }
         boolean[] turned = TreeDirections.find(
@@ -167,7 +189,9 @@ final class Orientation {
         double most = 0;
         for (Chains.Chain chain : chains) {
             int first = chain.lines().get(0);
-            if (!knot.contains(first) || done.contains(first)) {
+            if (!knot.contains(first)
+                    || done.contains(first)
+                    || chain.lines().stream().anyMatch(forced::isForced)) {
                 continue;
             }
             double against = -drop(chain) / MARGIN - (votes(chain) < 0 ? AREA : 0);
@@ -191,6 +215,25 @@ final class Orientation {
 
     boolean isFlipped(int line) {
         return flipped[line];
+    }
+
+    /** Number of lines that run against their drawn direction. */
+    int turned() {
+        int count = 0;
+        for (boolean each : flipped) {
+            count += each ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether the layer as a whole is drawn from mouth to source. */
+    boolean isReversed() {
+        return net.size() >= FEW && turned() >= NEARLY_ALL * net.size();
+    }
+
+    /** Directions that corrections force. */
+    Forced forced() {
+        return forced;
     }
 
     boolean isSure(int line) {
@@ -220,8 +263,18 @@ final class Orientation {
         return knots;
     }
 
+    /** Corrections without which some of these circles would not be there. */
+    boolean isKnottedByCorrections() {
+        return !forced.culprits(knots).isEmpty();
+    }
+
     String knotText(String layer) {
         List<String> texts = new ArrayList<>();
+        Set<String> culprits = forced.culprits(knots);
+        if (!culprits.isEmpty()) {
+            texts.add(String.join(", ", culprits) + (culprits.size() == 1 ? " makes" : " make")
+                    + " water run in a circle; take it back, or turn the other lines of the circle too");
+        }
         for (List<Integer> knot : knots) {
             texts.add(
                     layer + ": features " + DefectLog.names(net.featureIds(knot)) + " run in a circle near "

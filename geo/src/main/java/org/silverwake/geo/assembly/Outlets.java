@@ -6,11 +6,15 @@ package org.silverwake.geo.assembly;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.assembly.CorrectionOutcome.Status;
+import org.silverwake.geo.assembly.NetworkCorrections.End;
 import org.silverwake.geo.crs.Ground;
 
 /**
@@ -30,24 +34,95 @@ final class Outlets {
         this.decided = new int[net.size()];
     }
 
-    static Outlets of(Net net, List<AssemblyOptions.Outlet> named) {
+    /**
+     * Outlets of the scenario, and the user's own, which take their place in each connected part.
+     *
+     * @throws GeoDataException where a scenario's outlet does not exist
+     */
+    static Outlets of(Net net, List<AssemblyOptions.Outlet> named, List<End> chosen, DefectLog log) {
         Outlets outlets = new Outlets(net);
         List<String> problems = new ArrayList<>();
+        Map<Integer, AssemblyOptions.Outlet> usual = new LinkedHashMap<>();
         for (AssemblyOptions.Outlet outlet : named) {
-            if (outlet.featureId().isPresent()) {
-                outlets.feature(outlet.featureId().get(), problems);
-            } else {
-                outlets.point(outlet, problems);
+            int node = outlet.featureId().isPresent()
+                    ? outlets.feature(outlet.featureId().get(), problems)
+                    : outlets.point(outlet, problems);
+            if (node >= 0) {
+                usual.putIfAbsent(node, outlet);
             }
         }
         if (!problems.isEmpty()) {
             throw new GeoDataException(String.join("\n", problems));
         }
+        outlets.choose(usual, chosen, log);
         outlets.decide();
         return outlets;
     }
 
-    private void feature(String id, List<String> problems) {
+    private void choose(Map<Integer, AssemblyOptions.Outlet> usual, List<End> chosen, DefectLog log) {
+        if (chosen.isEmpty()) {
+            nodes.addAll(usual.keySet());
+            return;
+        }
+        int[] component = net.components();
+        Map<End, Integer> own = new LinkedHashMap<>();
+        for (End end : chosen) {
+            int node = end(end);
+            if (node >= 0) {
+                own.put(end, node);
+            } else {
+                String text = "feature " + end.featureId() + " no longer ends within " + DefectLog.meters(Forced.ON_IT)
+                        + " of the position given";
+                log.rulings().note(end.where(), Status.DOES_NOT_FIT, text);
+            }
+        }
+        nodes.addAll(own.values());
+        Set<Integer> kept = new LinkedHashSet<>();
+        usual.forEach((node, outlet) -> {
+            if (own.values().stream().noneMatch(k -> component[k] == component[node])) {
+                kept.add(node);
+            }
+        });
+        nodes.addAll(kept);
+        own.forEach((end, node) -> {
+            List<String> replaced = usual.entrySet().stream()
+                    .filter(u -> component[u.getKey()] == component[node] && !nodes.contains(u.getKey()))
+                    .map(u -> u.getValue().toString())
+                    .toList();
+            boolean needed = !replaced.isEmpty() || !usual.containsKey(node);
+            String text = "water leaves at " + DefectLog.place(net.node(node));
+            log.rulings()
+                    .note(
+                            end.where(),
+                            needed ? Status.APPLIED : Status.NO_LONGER_NEEDED,
+                            needed
+                                    ? text + (replaced.isEmpty() ? "" : ", in place of " + DefectLog.names(replaced))
+                                    : text + " by rivers.outlets anyway");
+        });
+    }
+
+    /** The node where a feature that the user chose flows out; -1 where it no longer ends there. */
+    private int end(End chosen) {
+        if (chosen.at().isEmpty()) {
+            return feature(chosen.featureId(), new ArrayList<>());
+        }
+        int best = -1;
+        double least = Forced.ON_IT;
+        for (Line line : net.lines()) {
+            if (line.featureId.equals(chosen.featureId())) {
+                for (int node : new int[] {line.startNode, line.endNode}) {
+                    double distance = Rulings.distance(chosen.at().get(), net.node(node));
+                    if (distance < least) {
+                        least = distance;
+                        best = node;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private int feature(String id, List<String> problems) {
         Line last = null;
         List<Integer> free = new ArrayList<>();
         for (Line line : net.lines()) {
@@ -66,12 +141,12 @@ final class Outlets {
                     + Nearest.word(id, ids)
                             .map(word -> "; did you mean " + word + "?")
                             .orElse(""));
-            return;
+            return -1;
         }
-        nodes.add(free.size() == 1 ? free.get(0) : last.endNode);
+        return free.size() == 1 ? free.get(0) : last.endNode;
     }
 
-    private void point(AssemblyOptions.Outlet outlet, List<String> problems) {
+    private int point(AssemblyOptions.Outlet outlet, List<String> problems) {
         Coordinate at = new Coordinate(
                 outlet.longitude().getAsDouble(), outlet.latitude().getAsDouble());
         int best = -1;
@@ -87,9 +162,9 @@ final class Outlets {
             problems.add("rivers.outlets: " + outlet + " lies " + DefectLog.meters(least)
                     + " from the nearest free line end; at most " + DefectLog.meters(FARTHEST)
                     + " is allowed; correct it (longitude first), or give a feature id");
-            return;
+            return -1;
         }
-        nodes.add(best);
+        return best;
     }
 
     boolean isOutlet(int node) {

@@ -4,7 +4,6 @@
 package org.silverwake.geo.assembly;
 
 import java.util.List;
-import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.AssemblyOptions.Criterion;
 
 /** Whether connected parts of a net, or all of it, are drawn from mouth to source. */
@@ -82,11 +81,10 @@ final class WholeParts {
     }
 
     /**
-     * Refuses a layer that seems to be drawn upstream where nothing but the drawn direction is to decide.
-     *
-     * @throws GeoDataException with the reason and the ways out
+     * Why a layer seems to be drawn upstream where nothing but the drawn direction is to decide, with the ways out; empty
+     * where it does not.
      */
-    void requireNotUpstream(boolean[] flipped, List<Criterion> order, String layer) {
+    String upstream(boolean[] flipped, List<Criterion> order, String layer) {
         String heights = contradiction(Criterion.ELEVATION, order);
         String areas = contradiction(Criterion.DRAINAGE_AREA, order);
         String shape =
@@ -94,11 +92,11 @@ final class WholeParts {
                         ? shape(flipped)
                         : "";
         String found = heights + areas + shape;
-        if (!found.isEmpty()) {
-            throw new GeoDataException(layer + ": all lines seem to be drawn from mouth to source" + found
-                    + "; name the outlet (rivers.outlets), or let heights or drainage areas decide (rivers.orient-by),"
-                    + " or turn the lines");
-        }
+        return found.isEmpty()
+                ? ""
+                : layer + ": all lines seem to be drawn from mouth to source" + found
+                        + "; name the outlet (rivers.outlets), or let heights or drainage areas decide (rivers.orient-by),"
+                        + " or turn the lines";
     }
 
     private boolean decides(Criterion criterion, List<Criterion> order) {
