@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.CorrectionsReport;
 import org.silverwake.cli.report.RunSummary;
 import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.Basin;
@@ -51,6 +52,7 @@ public final class CheckCommand implements Callable<Integer> {
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Tables.defects(basin, folder.path().resolve("check-defects.csv"));
+            CorrectionsReport.write(basin, folder.path().resolve("check-corrections.csv"));
             CheckPicture.draw(
                     basin.map(),
                     basin.points(),
@@ -64,8 +66,11 @@ public final class CheckCommand implements Callable<Integer> {
                 + basin.layer().crs().name());
         RunSummary.defects(basin.map().defects(), print);
         for (Defect defect : basin.map().defects()) {
-            print.println(Tables.line(defect));
+            if (!defect.settled()) {
+                print.println(Tables.line(defect));
+            }
         }
+        CorrectionsReport.print(basin, input.corrections(), print);
         for (PlacedPoint point : basin.points()) {
             print.println(Tables.line(point));
         }

@@ -38,6 +38,7 @@ public final class RunSummary {
         }
         budget(outcome, print);
         defects(outcome.basin().map().defects(), print);
+        CorrectionsReport.print(outcome.basin(), outcome.scenario().corrections(), print);
         outcome.warnings().forEach(w -> print.println("warning: " + w));
         Cautions.of(outcome).forEach(c -> print.println("caution: " + c));
         print.printf(

@@ -45,6 +45,7 @@ public final class Tables {
         places(outcome, folder.resolve("places.csv"));
         water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"));
+        CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"));
     }
 
     private static void screening(Outcome outcome, Path file) {

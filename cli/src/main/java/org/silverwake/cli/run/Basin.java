@@ -37,6 +37,7 @@ import org.silverwake.model.water.ReachTable;
  * @param network the same without coordinates, in downstream order
  * @param table what is known of each reach
  * @param points every point on it, in the order sites, places, gauges, abstractions
+ * @param corrections what the user corrected, and what became of it
  * @param warnings one line each
  */
 public record Basin(
@@ -45,6 +46,7 @@ public record Basin(
         RiverNetwork network,
         ReachTable table,
         List<PlacedPoint> points,
+        List<AppliedCorrection> corrections,
         List<String> warnings) {
     private static final String SITE = "site";
 
@@ -54,16 +56,25 @@ public record Basin(
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
-        RiverMap assembled = Assembly.assemble(layer, options(layer, rivers, elevation));
-        Placement placement = Placer.place(assembled, layer.crs(), requests(scenario));
+        CorrectionStep step = new CorrectionStep(scenario.corrections());
+        Assembly.Corrected assembled =
+                Assembly.corrected(layer, options(layer, rivers, elevation).withCorrections(step.network()));
+        step.heard(assembled.corrections());
+        List<PointRequest> requests = step.moved(requests(scenario), layer.crs());
+        Placement placement = Placer.place(assembled.map(), layer.crs(), requests);
         RiverMap map = elevation
                 .map(model -> ReachHeights.sample(placement.map(), model))
                 .orElse(placement.map());
         RiverNetwork network = network(map);
         List<String> warnings = new ArrayList<>(layer.warnings());
         warnings.addAll(placement.warnings());
+        List<AppliedCorrection> corrections = step.applied();
+        corrections.stream()
+                .filter(correction -> !correction.isApplied())
+                .forEach(correction -> warnings.add(correction.line()));
         rivers.elevation().ifPresent(e -> cover(map, e.file(), warnings));
-        return new Basin(layer, map, network, table(map, network), placement.points(), List.copyOf(warnings));
+        return new Basin(
+                layer, map, network, table(map, network), placement.points(), corrections, List.copyOf(warnings));
     }
 
     /** An elevation raster that misses the river is a mistake; one that misses some of it is told. */
@@ -186,7 +197,7 @@ public record Basin(
 
     /** The same basin with further defects. */
     Basin withDefects(List<Defect> further) {
-        return new Basin(layer, map.withDefects(further), network, table, points, warnings);
+        return new Basin(layer, map.withDefects(further), network, table, points, corrections, warnings);
     }
 
     /** The reach of the network that begins at a point. */

@@ -226,6 +226,11 @@ final class KeyList {
         keys.add(word("places.file", Kind.FILE, NONE, "table of places where people use the water"));
         keys.add(word("gauges.file", Kind.FILE, "required by its method", "table of gauges"));
         keys.add(word("abstractions.file", Kind.FILE, NONE, "table of declared abstractions"));
+        keys.add(word(
+                "corrections.file",
+                Kind.FILE,
+                "corrections.csv in the scenario's folder, if it is there",
+                "corrections that the check page wrote"));
     }
 
     private static void outputs(List<Key> keys) {

@@ -98,12 +98,13 @@ public final class ScenarioReader {
                         .orElse(List.of()),
                 List.of(),
                 List.of(),
-                Corrections.none(),
+                CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
                 OutputsSection.outputs(root.at("outputs")),
                 sources.files(),
                 problems.warnings());
         WaterSection.checkGauges(root.at("discharge"), input);
+        CorrectionsTable.checkNames(input, problems);
         problems.requireNone();
         return input;
     }

@@ -56,6 +56,7 @@ public final class ScenarioWriter {
         json.writeStringField("mercury.basis", word(input.mercury().basis()));
         settings();
         new TableWriter(input, json).write();
+        corrections();
         outputs();
         json.writeEndObject();
     }
@@ -165,6 +166,31 @@ public final class ScenarioWriter {
             }
         }
         json.writeEndObject();
+    }
+
+    private void corrections() throws IOException {
+        if (input.corrections().rows().isEmpty()) {
+            return;
+        }
+        json.writeArrayFieldStart("corrections");
+        for (Corrections.Row row : input.corrections().rows()) {
+            json.writeStartObject();
+            json.writeStringField("action", word(row.action()));
+            json.writeStringField("kind", row.kind());
+            json.writeStringField("name", row.name());
+            texts("features", row.features());
+            if (row.at().isPresent()) {
+                position(json, row.at().get());
+            }
+            if (row.was().isPresent()) {
+                json.writeNumberField("was-longitude", row.was().get().x());
+                json.writeNumberField("was-latitude", row.was().get().y());
+            }
+            json.writeStringField("defect", row.defect());
+            json.writeStringField("note", row.note());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void outputs() throws IOException {

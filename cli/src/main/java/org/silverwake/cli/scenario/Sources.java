@@ -61,6 +61,16 @@ final class Sources {
         }
     }
 
+    /** A CSV table that is read wherever it lies in the scenario's folder; empty where it does not. */
+    Optional<Table> beside(String role, String name) {
+        Path file = folder.resolve(name);
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        files.add(new SourceFile(role, Path.of(name)));
+        return CsvFile.read(file, problems);
+    }
+
     /** The files found so far, with their role. */
     List<SourceFile> files() {
         return List.copyOf(files);

@@ -1,0 +1,159 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.run;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.silverwake.cli.scenario.Corrections;
+import org.silverwake.cli.scenario.Corrections.Action;
+import org.silverwake.cli.scenario.Corrections.Row;
+import org.silverwake.cli.scenario.ScenarioInput.Position;
+import org.silverwake.cli.text.Numbers;
+import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.assembly.CorrectionOutcome;
+import org.silverwake.geo.assembly.CorrectionOutcome.Status;
+import org.silverwake.geo.assembly.Defect;
+import org.silverwake.geo.assembly.NetworkCorrections;
+import org.silverwake.geo.assembly.NetworkCorrections.At;
+import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.place.PointRequest;
+
+/** The user's corrections, applied: those of the river go to the assembly, moved points are moved here. */
+final class CorrectionStep {
+    /** Positions that differ by less are the same, written with six decimals [degrees]. */
+    private static final double SAME = 2e-6;
+
+    private final Corrections corrections;
+    private final Map<String, CorrectionOutcome> outcomes = new HashMap<>();
+
+    CorrectionStep(Corrections corrections) {
+        this.corrections = corrections;
+    }
+
+    /** Those of the river, for the assembly. */
+    NetworkCorrections network() {
+        List<NetworkCorrections.Turn> turns = new ArrayList<>();
+        for (Row row : corrections.rows(Action.TURN)) {
+            turns.add(new NetworkCorrections.Turn(
+                    row.where(), row.features().get(0), at(row.at()).orElseThrow(), at(row.was())));
+        }
+        List<NetworkCorrections.End> outlets = new ArrayList<>();
+        for (Row row : corrections.rows(Action.OUTLET)) {
+            outlets.add(new NetworkCorrections.End(row.where(), row.features().get(0), at(row.at())));
+        }
+        List<NetworkCorrections.Ruling> rulings = new ArrayList<>();
+        for (Row row : corrections.rows()) {
+            if (row.action() == Action.REFUSE || row.action() == Action.ACCEPT) {
+                Defect.Kind kind = Defect.Kind.valueOf(
+                        row.defect().toUpperCase(Locale.ROOT).replace('-', '_'));
+                rulings.add(new NetworkCorrections.Ruling(
+                        row.where(), row.action() == Action.ACCEPT, kind, row.features(), at(row.at())));
+            }
+        }
+        return new NetworkCorrections(turns, outlets, rulings);
+    }
+
+    private static Optional<At> at(Optional<Position> position) {
+        return position.map(p -> new At(p.x(), p.y()));
+    }
+
+    /** What the assembly made of them. */
+    void heard(List<CorrectionOutcome> assembled) {
+        assembled.forEach(outcome -> outcomes.put(outcome.where(), outcome));
+    }
+
+    /** The points, those moved at their new positions. */
+    List<PointRequest> moved(List<PointRequest> requests, LayerCrs crs) {
+        List<Row> moves = corrections.rows(Action.MOVE);
+        return moves.isEmpty()
+                ? requests
+                : requests.stream().map(request -> moved(request, moves, crs)).toList();
+    }
+
+    private PointRequest moved(PointRequest request, List<Row> moves, LayerCrs crs) {
+        Optional<Row> move = moves.stream()
+                .filter(row -> row.kind().equals(request.kind()) && row.name().equals(request.name()))
+                .findFirst();
+        return move.isPresent() && applies(request, move.get(), crs) ? at(request, move.get()) : request;
+    }
+
+    private boolean applies(PointRequest request, Row move, LayerCrs crs) {
+        Position to = move.at().orElseThrow();
+        Optional<Position> table = position(request, crs);
+        if (table.isPresent() && isSame(table.get(), to)) {
+            note(move, Status.NO_LONGER_NEEDED, "its table has this position by now");
+            return false;
+        }
+        if (move.was().isPresent()
+                && table.isPresent()
+                && !isSame(table.get(), move.was().get())) {
+            note(
+                    move,
+                    Status.DOES_NOT_FIT,
+                    request.where() + " has the position " + shown(table.get()) + " by now, not "
+                            + shown(move.was().get()) + " from where it was moved to " + shown(to)
+                            + "; the position of " + request.where() + " is used");
+            return false;
+        }
+        note(
+                move,
+                Status.APPLIED,
+                "to " + shown(to) + table.map(at -> " from " + shown(at)).orElse(""));
+        return true;
+    }
+
+    private static PointRequest at(PointRequest request, Row move) {
+        Position to = move.at().orElseThrow();
+        return new PointRequest(
+                request.kind(),
+                request.name(),
+                request.where() + ", moved by " + move.where() + ",",
+                to.x(),
+                to.y(),
+                false,
+                request.maxDistanceMeters(),
+                request.riverName());
+    }
+
+    /** Where the table puts a point, in degrees; empty where that is no place, of which the placing will complain. */
+    private static Optional<Position> position(PointRequest request, LayerCrs crs) {
+        if (!request.inLayerCrs()) {
+            return Optional.of(new Position(request.x(), request.y(), false));
+        }
+        try {
+            double[] lonLat = crs.toLonLat(request.x(), request.y());
+            return Optional.of(new Position(lonLat[0], lonLat[1], false));
+        } catch (GeoDataException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static boolean isSame(Position one, Position other) {
+        return Math.abs(one.x() - other.x()) <= SAME && Math.abs(one.y() - other.y()) <= SAME;
+    }
+
+    private static String shown(Position at) {
+        return Numbers.degrees(at.x()) + ", " + Numbers.degrees(at.y());
+    }
+
+    private void note(Row row, Status status, String text) {
+        outcomes.put(row.where(), new CorrectionOutcome(row.where(), status, text));
+    }
+
+    private static CorrectionOutcome unheard(Row row) {
+        return new CorrectionOutcome(
+                row.where(), Status.DOES_NOT_FIT, "this " + row.kind() + " is not placed on the river");
+    }
+
+    /** Every row with what became of it, in the file's order. */
+    List<AppliedCorrection> applied() {
+        return corrections.rows().stream()
+                .map(row -> new AppliedCorrection(row, outcomes.getOrDefault(row.where(), unheard(row))))
+                .toList();
+    }
+}
