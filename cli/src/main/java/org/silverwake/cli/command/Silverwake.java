@@ -6,8 +6,12 @@ package org.silverwake.cli.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.ScenarioException;
@@ -20,6 +24,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -31,6 +36,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         version = "Silverwake " + Silverwake.VERSION,
         description = {
             "Carries mercury from ore-processing sites down a river network and shows where it goes.",
+            "With a folder or workbook in place of a command: checks it, runs it, says where the results are.",
             "",
             "A screening, not a finding of safety."
         },
@@ -43,7 +49,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "         silverwake run scenarios/lantern"
         },
         subcommands = {RunCommand.class, CheckCommand.class, GuidelinesCommand.class})
-public final class Silverwake implements Runnable {
+public final class Silverwake implements Callable<Integer> {
     /** Version of the program. */
     public static final String VERSION = "0.1.0";
 
@@ -58,6 +64,15 @@ public final class Silverwake implements Runnable {
             description = "Where the program fails, print where in the program (the stack trace).")
     private boolean verbose;
 
+    @Option(
+            names = "--desktop",
+            hidden = true,
+            description = "As the launchers start it: results are opened at the end.")
+    private boolean desktop;
+
+    @Parameters(paramLabel = "PATH", arity = "0..*", hidden = true, description = "A folder or workbook.")
+    private List<String> words = List.of();
+
     @Spec
     private CommandSpec spec;
 
@@ -70,9 +85,27 @@ public final class Silverwake implements Runnable {
         return line;
     }
 
+    /** Without a command: what was dropped on a launcher, or a word that is none. */
     @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "give a command: " + String.join(", ", commands(spec)));
+    public Integer call() {
+        if (words.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "give a command: " + String.join(", ", commands(spec)));
+        }
+        List<String> typed = desktop ? DesktopStart.dropped(System.getenv(DesktopStart.LINE)) : List.of();
+        List<Path> paths = DesktopStart.paths(typed.isEmpty() ? words : typed).orElse(List.of());
+        if (paths.isEmpty() || !desktop && !Files.exists(paths.get(0)) && isNoPath(words.get(0))) {
+            throw new ParameterException(spec.commandLine(), noCommand(words.get(0), commands(spec)));
+        }
+        DropTarget target = DropTarget.of(paths, Path.of(System.getProperty("user.home")));
+        return new Dropped(spec.commandLine(), verbose, desktop).run(target);
+    }
+
+    private static boolean isNoPath(String word) {
+        return !word.contains("/") && !word.contains("\\");
+    }
+
+    private static String noCommand(String word, Set<String> known) {
+        return "\"" + word + "\" is no command; " + Nearest.hint(word, known);
     }
 
     private static Set<String> commands(CommandSpec spec) {
