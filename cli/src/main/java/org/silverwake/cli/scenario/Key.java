@@ -25,7 +25,7 @@ import org.silverwake.model.quantity.Quantity;
  * @param fallback what holds where the key is absent, in words; "required" where it must be there
  * @param meaning in a few words
  */
-record Key(
+public record Key(
         String path,
         Kind kind,
         Dimension dimension,
@@ -36,7 +36,7 @@ record Key(
         String fallback,
         String meaning) {
     /** What a key takes. */
-    enum Kind {
+    public enum Kind {
         QUANTITY,
         TEXT,
         FILE,
@@ -46,18 +46,26 @@ record Key(
         UNIT
     }
 
+    /** Copies the choices. */
+    public Key {
+        choices = List.copyOf(choices);
+    }
+
     private static final double SLACK = 1e-12;
 
-    static Key quantity(
+    /** A key that takes a quantity. */
+    public static Key quantity(
             String path, Dimension dimension, String unit, double low, double high, String fallback, String meaning) {
         return new Key(path, Kind.QUANTITY, dimension, unit, low, high, List.of(), fallback, meaning);
     }
 
-    static Key word(String path, Kind kind, String fallback, String meaning) {
+    /** A key that takes text, a file, a date, true or false, or a unit. */
+    public static Key word(String path, Kind kind, String fallback, String meaning) {
         return new Key(path, kind, Dimension.DIMENSIONLESS, "", 0, 0, List.of(), fallback, meaning);
     }
 
-    static Key choice(String path, List<String> choices, String fallback, String meaning) {
+    /** A key that takes one of some words. */
+    public static Key choice(String path, List<String> choices, String fallback, String meaning) {
         return new Key(path, Kind.CHOICE, Dimension.DIMENSIONLESS, "", 0, 0, choices, fallback, meaning);
     }
 
@@ -97,7 +105,7 @@ record Key(
     }
 
     /** "0.01 to 0.3", with the unit where there is one. */
-    String range() {
+    public String range() {
         return show(low) + " to " + amount(high, unit);
     }
 

@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.silverwake.model.quantity.Dimension;
 
-/** Every key that scenario.yaml may hold. The reader, its messages and the reference page all take it from here. */
-final class KeyTable {
+/** Every key that a scenario may hold. The reader, its messages and the reference page all take it from here. */
+public final class KeyTable {
     /** Columns of the river layer that may be mapped; the value is what they measure. */
     private static final Map<String, Dimension> RIVER_COLUMNS = Collections.unmodifiableMap(new TreeMap<>(Map.ofEntries(
             Map.entry("drainage-area", Dimension.AREA),
@@ -32,19 +32,19 @@ final class KeyTable {
             Map.entry("manning-n", Dimension.DIMENSIONLESS))));
 
     /** Those of them that may be mapped once per flow state. */
-    static final Set<String> BY_STATE = Set.of("discharge", "headwater-discharge", "velocity", "depth", "width");
+    public static final Set<String> BY_STATE = Set.of("discharge", "headwater-discharge", "velocity", "depth", "width");
 
     private static final List<Key> ALL = KeyList.build();
 
     private KeyTable() {}
 
     /** Columns of the river layer that may be mapped, by name, and what they measure. */
-    static Map<String, Dimension> riverColumns() {
+    public static Map<String, Dimension> riverColumns() {
         return RIVER_COLUMNS;
     }
 
     /** All keys, settings included, in the order of the reference page. */
-    static List<Key> all() {
+    public static List<Key> all() {
         return ALL;
     }
 
@@ -57,7 +57,7 @@ final class KeyTable {
     }
 
     /** Whether the path pattern is itself a key, not only the start of some. */
-    static boolean isKey(String pattern) {
+    public static boolean isKey(String pattern) {
         return ALL.stream().anyMatch(k -> k.path().equals(pattern));
     }
 

@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Collects what is wrong and what deserves a warning while a scenario is read; nothing is thrown before the end. */
-final class Problems {
+public final class Problems {
     private static final Pattern LINE = Pattern.compile("([^:]*)(?::(\\d{1,9})\\b.*)?.*", Pattern.DOTALL);
     private static final Pattern CELL = Pattern.compile("([^:]*)![A-Z]{1,3}(\\d{1,9})\\b.*", Pattern.DOTALL);
 
@@ -18,11 +18,12 @@ final class Problems {
     private final List<String> warnings = new ArrayList<>();
 
     /** Notes a problem at a place such as "scenario.yaml:41 release" or "Sites!F12 release". */
-    void add(String where, String text) {
+    public void add(String where, String text) {
         problems.add(Problem.at(where, where + ": " + text));
     }
 
-    void warn(String where, String text) {
+    /** Notes what deserves a second look but stops nothing. */
+    public void warn(String where, String text) {
         warnings.add(where + ": " + text);
     }
 

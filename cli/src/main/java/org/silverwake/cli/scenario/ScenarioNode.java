@@ -7,8 +7,20 @@ import java.util.List;
 
 /** What was written in a scenario, before anyone asks what it means: texts, maps and lists, whichever door they came by. */
 public sealed interface ScenarioNode {
+    /** Whether nothing is written here or below. */
+    default boolean isBlank() {
+        return this instanceof Blank
+                || this instanceof Branch branch
+                        && !branch.entries().isEmpty()
+                        && branch.entries().stream()
+                                .allMatch(entry -> entry.value().isBlank());
+    }
+
     /** A single value; {@code text} is as written, perhaps blank. */
     record Single(String text) implements ScenarioNode {}
+
+    /** Nothing, at a place where something may be written: the empty cell of a form. */
+    record Blank() implements ScenarioNode {}
 
     /** Keys with their values in the order written; a key written twice is there twice. */
     record Branch(List<Entry> entries) implements ScenarioNode {

@@ -18,18 +18,19 @@ import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.cli.scenario.ScenarioInput.Solids;
 import org.silverwake.model.input.Settings;
 
-/** Reads scenario.yaml and its tables into a {@link ScenarioInput}, every value checked and in SI. */
+/** Reads a scenario and its tables into a {@link ScenarioInput}, every value checked and in SI. */
 public final class ScenarioReader {
     /** Name of the scenario file in its folder. */
     public static final String FILE = "scenario.yaml";
 
     private static final LocalDate NO_DATE = LocalDate.EPOCH;
 
-    private final Problems problems = new Problems();
+    private final Problems problems;
     private final Sources sources;
 
-    private ScenarioReader(Path folder, PointTable points) {
-        this.sources = new Sources(folder, points, problems);
+    private ScenarioReader(Sources sources, Problems problems) {
+        this.sources = sources;
+        this.problems = problems;
     }
 
     /**
@@ -57,16 +58,32 @@ public final class ScenarioReader {
             throw new ScenarioException(
                     List.of(folderOrFile + ": there is no scenario here; give a folder that holds " + FILE));
         }
-        Path folder = file.toAbsolutePath().getParent();
-        return new ScenarioReader(folder, points).readAll(file, folder);
+        return read(file, YamlFile::read, points);
     }
 
-    private ScenarioInput readAll(Path file, Path folder) {
-        Optional<ScenarioValue> found = YamlFile.read(file, problems);
-        if (found.isEmpty()) {
+    /**
+     * Reads a scenario by some door.
+     *
+     * @param file the scenario's file; other files are relative to its folder
+     * @param door reads it
+     * @param points reads tables that are not CSV files
+     * @throws ScenarioException with all problems found
+     */
+    public static ScenarioInput read(Path file, ScenarioDoor door, PointTable points) {
+        Problems problems = new Problems();
+        Optional<Written> written = door.open(file, problems);
+        if (written.isEmpty()) {
             problems.requireNone();
         }
-        ScenarioValue root = found.orElseThrow();
+        Path folder = file.toAbsolutePath().getParent();
+        Sources sources = new Sources(folder, points, written.orElseThrow().tables(), problems);
+        return new ScenarioReader(sources, problems).readAll(folder, file, written.get());
+    }
+
+    private ScenarioInput readAll(Path folder, Path file, Written written) {
+        ScenarioValue root = ScenarioValue.root(written.place(), written.root(), problems);
+        root.checkKeys();
+        sources.add("scenario", file.getFileName());
         Settings settings = SettingsSection.read(root);
         List<FlowState> states = StatesSection.read(root.at("flow-states"), settings);
         StateNames names = StateNames.of(states);
@@ -111,7 +128,8 @@ public final class ScenarioReader {
 
     private List<Table> siteTables(ScenarioValue root) {
         List<Table> tables = new ArrayList<>();
-        sources.table("sites", root.atPath("sites.file")).ifPresent(tables::add);
+        sources.file("sites", root.atPath("sites.file")).ifPresent(tables::add);
+        sources.written("sites").ifPresent(tables::add);
         InlineSites.table(root.atPath("sites.more")).ifPresent(tables::add);
         return tables;
     }

@@ -6,6 +6,7 @@ package org.silverwake.cli.scenario;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +49,7 @@ final class ScenarioValue {
     }
 
     boolean isPresent() {
-        return node.isPresent();
+        return node.isPresent() && !node.get().isBlank();
     }
 
     boolean isScalar() {
@@ -107,6 +108,9 @@ final class ScenarioValue {
         Set<String> known = KeyTable.children(pattern);
         Set<String> seen = new HashSet<>();
         for (ScenarioNode.Entry entry : branch.entries()) {
+            if (entry.value() instanceof ScenarioNode.Blank) {
+                continue;
+            }
             String key = entry.key();
             ScenarioValue value = child(key, key, entry.where(), Optional.of(entry.value()));
             if (!seen.add(key)) {
@@ -129,7 +133,13 @@ final class ScenarioValue {
 
     /** Keys of this map, in order of the file; empty where this is no map. */
     Set<String> names() {
-        return entries().keySet();
+        Set<String> names = new LinkedHashSet<>();
+        entries().forEach((name, entry) -> {
+            if (!entry.value().isBlank()) {
+                names.add(name);
+            }
+        });
+        return names;
     }
 
     /** Items of a list; a single value counts as a list of one. */
@@ -147,7 +157,7 @@ final class ScenarioValue {
 
     /** Text of a scalar that is not blank. */
     Optional<String> text() {
-        if (node.isEmpty()) {
+        if (!isPresent()) {
             return Optional.empty();
         }
         if (!(node.get() instanceof ScenarioNode.Single single)) {
@@ -164,7 +174,7 @@ final class ScenarioValue {
 
     /** Text that must be there; a placeholder with a noted problem otherwise. */
     String requireText() {
-        if (node.isEmpty()) {
+        if (!isPresent()) {
             missing();
         }
         return text().orElse("");
@@ -195,7 +205,7 @@ final class ScenarioValue {
 
     /** Quantity in SI that must be there; NaN with a noted problem otherwise. */
     double requireQuantity() {
-        if (node.isEmpty()) {
+        if (!isPresent()) {
             missing();
         }
         return quantity().orElse(Double.NaN);

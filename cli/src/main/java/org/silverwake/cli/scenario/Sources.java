@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput.SourceFile;
 
@@ -16,12 +17,19 @@ final class Sources {
     private final Path folder;
     private final PointTable points;
     private final Problems problems;
+    private final Map<String, Table> written;
     private final List<SourceFile> files = new ArrayList<>();
 
-    Sources(Path folder, PointTable points, Problems problems) {
+    Sources(Path folder, PointTable points, Map<String, Table> written, Problems problems) {
         this.folder = folder;
         this.points = points;
+        this.written = Map.copyOf(written);
         this.problems = problems;
+    }
+
+    /** Remembers a file that was read otherwise. */
+    void add(String role, Path name) {
+        files.add(new SourceFile(role, name));
     }
 
     /** The file named by a value; empty where the key is absent, or with a noted problem where the file is. */
@@ -43,8 +51,26 @@ final class Sources {
         return Optional.empty();
     }
 
-    /** The table named by a value; empty where the key is absent, or with a noted problem where it cannot be read. */
+    /**
+     * The table of a role: written in the scenario file itself, or named by a value. Empty where there is none, or with a
+     * noted problem where it cannot be read or is there twice.
+     */
     Optional<Table> table(String role, ScenarioValue value) {
+        Optional<Table> own = written(role);
+        if (own.isPresent() && value.isPresent()) {
+            value.problem("stands beside the rows of sheet " + role + "; keep one of them");
+            return Optional.empty();
+        }
+        return own.or(() -> file(role, value));
+    }
+
+    /** The table that is written in the scenario file itself. */
+    Optional<Table> written(String role) {
+        return Optional.ofNullable(written.get(role));
+    }
+
+    /** The table named by a value; empty where the key is absent, or with a noted problem where it cannot be read. */
+    Optional<Table> file(String role, ScenarioValue value) {
         Optional<Path> file = find(role, value);
         if (file.isEmpty()) {
             return Optional.empty();

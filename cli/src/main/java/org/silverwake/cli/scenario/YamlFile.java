@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -15,12 +16,12 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 
-/** Reads a YAML 1.2 file into a {@link ScenarioValue} whose keys are checked. */
+/** Reads a YAML 1.2 file. */
 final class YamlFile {
     private YamlFile() {}
 
-    /** The file's root; empty with a noted problem where the file cannot be read as YAML. */
-    static Optional<ScenarioValue> read(Path file, Problems problems) {
+    /** What it holds; empty with a noted problem where the file cannot be read as YAML. */
+    static Optional<Written> read(Path file, Problems problems) {
         String label = file.getFileName().toString();
         try {
             String text = Files.readString(file, StandardCharsets.UTF_8);
@@ -31,14 +32,12 @@ final class YamlFile {
                     .build();
             Optional<Node> node =
                     new Compose(settings).composeString(text.startsWith("\ufeff") ? text.substring(1) : text);
-            Optional<ScenarioValue> root =
-                    node.map(n -> ScenarioValue.root(label + ":1", new YamlNodes(label).node(n), problems));
-            if (root.isEmpty() || !root.get().isMap()) {
+            Optional<ScenarioNode> root = node.map(n -> new YamlNodes(label).node(n));
+            if (root.isEmpty() || !(root.get() instanceof ScenarioNode.Branch)) {
                 problems.add(label, "holds no keys; start from docs/reference/scenario.md");
                 return Optional.empty();
             }
-            root.get().checkKeys();
-            return root;
+            return root.map(r -> new Written(label + ":1", r, Map.of()));
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(Mark::getLine).orElse(0) + 1;
             problems.add(

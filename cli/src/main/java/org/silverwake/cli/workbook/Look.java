@@ -1,0 +1,78 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.workbook;
+
+import java.util.Set;
+import org.dhatim.fastexcel.BorderStyle;
+import org.dhatim.fastexcel.ProtectionOption;
+import org.dhatim.fastexcel.SheetProtectionOption;
+import org.dhatim.fastexcel.StyleSetter;
+import org.dhatim.fastexcel.Worksheet;
+
+/** How the workbook looks: one place for colors, sizes and what is locked. */
+final class Look {
+    /** Opens the locked headings for those who want to change them; told on the first sheet, no secret. */
+    static final String PASSWORD = "silverwake";
+
+    private static final String INK = "1F2933";
+    private static final String FAINT = "8A94A0";
+    private static final String HEADING = "D9E2EC";
+    private static final String INPUT = "FFF8E1";
+    private static final String LINE = "C3CAD3";
+    private static final int TITLE_SIZE = 15;
+    private static final int SMALL = 8;
+
+    private Look() {}
+
+    static void title(StyleSetter style) {
+        style.bold().fontSize(TITLE_SIZE).fontColor(INK).set();
+    }
+
+    static void mark(StyleSetter style) {
+        style.fontSize(SMALL).fontColor(LINE).set();
+    }
+
+    static void text(StyleSetter style) {
+        style.wrapText(true).verticalAlignment("top").fontColor(INK).set();
+    }
+
+    static void name(StyleSetter style) {
+        style.fontSize(SMALL).fontColor(FAINT).verticalAlignment("center").set();
+    }
+
+    static void heading(StyleSetter style) {
+        box(style.bold().fontColor(INK).fillColor(HEADING).wrapText(true).verticalAlignment("center"));
+    }
+
+    static void group(StyleSetter style) {
+        style.bold().fontColor(INK).fillColor("EEF2F6").set();
+    }
+
+    static void example(StyleSetter style) {
+        box(style.italic().fontColor(FAINT).wrapText(false));
+    }
+
+    /** A cell that is filled in, in a number format or "" for text as written. */
+    static void input(StyleSetter style, String format) {
+        StyleSetter cell = style.fillColor(INPUT).verticalAlignment("center");
+        box(format.isEmpty() ? cell : cell.format(format));
+        style.protectionOption(ProtectionOption.LOCKED, false).set();
+    }
+
+    private static void box(StyleSetter style) {
+        style.borderStyle(BorderStyle.THIN).borderColor(LINE).set();
+    }
+
+    /** Locks what is not for input; rows may still be put in and sorted, columns made wider. */
+    static void lock(Worksheet sheet) {
+        sheet.protect(
+                PASSWORD,
+                Set.of(
+                        SheetProtectionOption.SHEET,
+                        SheetProtectionOption.INSERT_COLUMNS,
+                        SheetProtectionOption.DELETE_COLUMNS,
+                        SheetProtectionOption.INSERT_HYPERLINKS,
+                        SheetProtectionOption.PIVOT_TABLES));
+    }
+}

@@ -1,0 +1,183 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.workbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.silverwake.cli.scenario.Key;
+import org.silverwake.cli.scenario.KeyTable;
+import org.silverwake.cli.scenario.TableList;
+import org.silverwake.cli.workbook.SheetPlan.Kind;
+import org.silverwake.model.input.SettingList;
+import org.silverwake.model.quantity.Dimension;
+
+/** Which sheets the workbook has and what they ask for, made from the keys and columns that the reader knows. */
+final class WorkbookPlan {
+    static final String STATES = "flow-states";
+    static final String CLASSES = "solids.classes";
+    static final String RIVER_COLUMNS = "rivers.columns";
+
+    /** Keys that take a list; in a cell its items are separated by semicolons. */
+    static final Set<String> LISTS = Set.of("rivers.orient-by", "guidelines.use", RIVER_COLUMNS + ".missing");
+
+    /** Lists of maps: their rows have no name. */
+    private static final Set<String> ITEMS = Set.of("rivers.outlets", "outputs.profiles");
+
+    /** Keys that are given in another way: outlets row by row, sites on their own sheet. */
+    static final Set<String> ELSEWHERE = Set.of("rivers.outlets", "sites.more");
+
+    private static final List<String> ORDER = List.of(
+            "project",
+            "rivers",
+            RIVER_COLUMNS,
+            "rivers.outlets",
+            STATES,
+            CLASSES,
+            "sites",
+            "practices",
+            "places",
+            "gauges",
+            "abstractions",
+            "samples",
+            "guidelines",
+            "outputs.profiles",
+            "settings",
+            "units");
+
+    private static final Map<String, String> SHEET_OF_KEY = Map.of(
+            "title", "project",
+            "prepared-by", "project",
+            "date", "project",
+            "language", "project",
+            "outputs", "project",
+            "guidelines", "guidelines");
+
+    private static final Set<String> RIVER_KEYS = Set.of("discharge.method", "channel.method");
+
+    private WorkbookPlan() {}
+
+    /** All sheets in their order. */
+    static List<SheetPlan> sheets() {
+        Map<String, List<Field>> fields = new LinkedHashMap<>();
+        Map<String, Kind> kinds = new LinkedHashMap<>();
+        ORDER.forEach(id -> fields.put(id, new ArrayList<>()));
+        KeyTable.all().forEach(key -> place(key, fields, kinds));
+        kinds.put(RIVER_COLUMNS, Kind.RIVER_COLUMNS);
+        fields.put(RIVER_COLUMNS, riverColumns());
+        TableList.all().forEach((table, columns) -> {
+            kinds.put(table, Kind.ROWS);
+            fields.put(table, sorted(columns));
+        });
+        kinds.put("practices", Kind.LATER);
+        fields.put("practices", practices());
+        List<SheetPlan> sheets = new ArrayList<>();
+        fields.forEach((id, list) -> {
+            if (!list.isEmpty()) {
+                sheets.add(new SheetPlan(id, kinds.getOrDefault(id, Kind.KEYS), list));
+            }
+        });
+        return sheets;
+    }
+
+    private static void place(Key key, Map<String, List<Field>> fields, Map<String, Kind> kinds) {
+        String path = key.path();
+        int star = path.indexOf(".*");
+        String start = star < 0 ? path : path.substring(0, star);
+        if (start.startsWith(RIVER_COLUMNS) || ELSEWHERE.contains(start) && (star < 0 || start.equals("sites.more"))) {
+            return;
+        }
+        if (star < 0) {
+            fields.get(sheet(path)).add(new Field(path, key));
+            return;
+        }
+        boolean ofStates = start.startsWith("discharge.") && path.endsWith(".*");
+        String id = ofStates ? STATES : start;
+        String column = ofStates
+                ? start.substring(start.indexOf('.') + 1)
+                : path.length() > star + 2 ? path.substring(star + 3) : "value";
+        kinds.put(id, ITEMS.contains(id) ? Kind.ITEMS : Kind.NAMED);
+        fields.computeIfAbsent(id, i -> new ArrayList<>()).add(new Field(column, key));
+    }
+
+    private static String sheet(String path) {
+        if (isSetting(path)) {
+            return "settings";
+        }
+        if (RIVER_KEYS.contains(path) || path.startsWith("rivers.")) {
+            return "rivers";
+        }
+        if (path.endsWith(".file") && !path.startsWith("guidelines")) {
+            return "project";
+        }
+        return SHEET_OF_KEY.getOrDefault(path.split("\\.")[0], "settings");
+    }
+
+    private static boolean isSetting(String path) {
+        return SettingList.all().stream().anyMatch(s -> s.path().equals(path));
+    }
+
+    private static List<Field> riverColumns() {
+        String what = String.join(", ", KeyTable.riverColumns().keySet());
+        return List.of(
+                new Field("name", Key.word("name", Key.Kind.TEXT, "", "what the column holds: " + what)),
+                new Field(
+                        "state",
+                        Key.word(
+                                "state",
+                                Key.Kind.TEXT,
+                                "",
+                                "flow state, where each has its own column; blank otherwise. For "
+                                        + String.join(
+                                                ", ",
+                                                KeyTable.BY_STATE.stream()
+                                                        .sorted()
+                                                        .toList()))),
+                new Field("column", Key.word("column", Key.Kind.TEXT, "", "name of the column in the river layer")),
+                new Field("unit", Key.word("unit", Key.Kind.UNIT, "", "its unit, where it has one")),
+                new Field(
+                        "missing",
+                        Key.word("missing", Key.Kind.TEXT, "", "value that means missing; several separated by ;")));
+    }
+
+    /** The columns for all states first, those for each state and class behind them. */
+    private static List<Field> sorted(List<Key> columns) {
+        List<Field> fields = new ArrayList<>();
+        columns.stream().filter(k -> !isRepeated(k.path())).forEach(k -> fields.add(new Field(k.path(), k)));
+        columns.stream().filter(k -> isRepeated(k.path())).forEach(k -> fields.add(new Field(k.path(), k)));
+        return fields;
+    }
+
+    /** Whether there is one such column for each flow state or particle class. */
+    static boolean isRepeated(String column) {
+        return repeated(column).isPresent();
+    }
+
+    /** STATE or CLASS where the column's name ends in it. */
+    static Optional<String> repeated(String column) {
+        return List.of(TableList.STATE, TableList.CLASS).stream()
+                .filter(word -> column.endsWith("_" + word))
+                .findFirst();
+    }
+
+    private static List<Field> practices() {
+        return List.of(
+                new Field("site", Key.word("site", Key.Kind.TEXT, "", "name of the site, as on its sheet")),
+                new Field("practice", Key.word("practice", Key.Kind.TEXT, "", "what would be done otherwise there")),
+                new Field(
+                        "kept_back",
+                        Key.quantity(
+                                "kept_back",
+                                Dimension.DIMENSIONLESS,
+                                "-",
+                                0,
+                                1,
+                                "",
+                                "share of the release that it would keep back")),
+                new Field("note", Key.word("note", Key.Kind.TEXT, "", "cost, who says so, from when")));
+    }
+}

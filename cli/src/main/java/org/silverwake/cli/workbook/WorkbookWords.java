@@ -1,0 +1,92 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.workbook;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Properties;
+
+/** The words of a workbook in one language; those that it does not have are English. */
+public final class WorkbookWords {
+    private static final String ENGLISH = "en";
+    private static final List<String> LANGUAGES = List.of(ENGLISH, "es");
+
+    private final Properties own;
+    private final Properties english;
+
+    private WorkbookWords(Properties own, Properties english) {
+        this.own = own;
+        this.english = english;
+    }
+
+    /** Languages that there are. */
+    public static List<String> languages() {
+        return LANGUAGES;
+    }
+
+    /**
+     * The words of a language.
+     *
+     * @throws IllegalArgumentException if there are none in it, saying which languages there are
+     */
+    public static WorkbookWords of(String language) {
+        String code = language.strip().toLowerCase(Locale.ROOT);
+        if (!LANGUAGES.contains(code)) {
+            throw new IllegalArgumentException(
+                    "the workbook has no words in \"" + language + "\" yet; give " + String.join(" or ", LANGUAGES));
+        }
+        return new WorkbookWords(load(code), load(ENGLISH));
+    }
+
+    /** The text of a word that there is. */
+    String text(String word) {
+        return find(word).orElseThrow(() -> new IllegalStateException("no word " + word));
+    }
+
+    /** The text of a word that there may be. */
+    Optional<String> find(String word) {
+        return Optional.ofNullable(own.getProperty(word, english.getProperty(word)));
+    }
+
+    /** Texts of word.1, word.2 and so on. */
+    List<String> list(String word) {
+        List<String> texts = new ArrayList<>();
+        for (int i = 1; find(word + "." + i).isPresent(); i++) {
+            texts.add(text(word + "." + i));
+        }
+        return texts;
+    }
+
+    /** A field's name in words: its own, or else its technical name without hyphens. */
+    String column(String sheet, String name) {
+        return find("column." + sheet + "." + name)
+                .or(() -> find("column." + name))
+                .orElseGet(() -> {
+                    String plain = name.replaceAll("[-_.]+", " ").strip();
+                    return plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
+                });
+    }
+
+    /** What a key means: in this language where it is translated, else as the key table says. */
+    String meaning(String path, String fallback) {
+        return find("meaning." + path).orElse(fallback);
+    }
+
+    private static Properties load(String code) {
+        Properties words = new Properties();
+        try (InputStream in = WorkbookWords.class.getResourceAsStream("words_" + code + ".properties")) {
+            words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return words;
+    }
+}
