@@ -81,13 +81,17 @@ final class WaterBuilder {
         if (reaches.column("local-area").isPresent()) {
             return Optional.of(noted(DrainageArea.fromLocalAttribute(reaches)));
         }
+        if (reaches.column("dem-local-area").isPresent()) {
+            return Optional.of(noted(DrainageArea.fromTerrain(reaches)));
+        }
         if (!needed) {
             return Optional.empty();
         }
         if (input.basinAreas().isEmpty()) {
             throw new IllegalArgumentException(
                     "discharge by " + input.method().name().toLowerCase(java.util.Locale.ROOT)
-                            + " needs drainage area: map a drainage-area or local-area column, or give an outlet its basin-area");
+                            + " needs drainage area: map a drainage-area or local-area column, take it from an elevation raster"
+                            + " (rivers.elevation.drainage-area: true), or give an outlet its basin-area");
         }
         return Optional.of(byLength());
     }
@@ -117,7 +121,7 @@ final class WaterBuilder {
         List<Integer> outside = new ArrayList<>();
         List<Integer> negative = new ArrayList<>();
         for (int r = 0; r < reaches.size(); r++) {
-            if (areas.outside(r) > 0) {
+            if (areas.outside(r) > 0 && !areas.isFromTerrain()) {
                 outside.add(r);
             }
             if (areas.local(r) < 0) {
@@ -126,6 +130,9 @@ final class WaterBuilder {
         }
         note(outside, "headwaters drain land outside the layer; its water enters at their head");
         note(negative, "reaches have less drainage area than flows in; their water is corrected down, mercury stays");
+        note(
+                areas.filled(),
+                "reaches have no drainage area in the layer; their own land is taken from the elevation raster");
         note(areas.missing(), "reaches have no drainage area; they add no water");
         return areas;
     }

@@ -56,25 +56,36 @@ public record Basin(
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
-        CorrectionStep step = new CorrectionStep(scenario.corrections());
+CorrectionStep step = new CorrectionStep(scenario.corrections());
         Assembly.Corrected assembled =
                 Assembly.corrected(layer, options(layer, rivers, elevation).withCorrections(step.network()));
         step.heard(assembled.corrections());
         List<PointRequest> requests = step.moved(requests(scenario), layer.crs());
         Placement placement = Placer.place(assembled.map(), layer.crs(), requests);
-        RiverMap map = elevation
-                .map(model -> ReachHeights.sample(placement.map(), model))
-                .orElse(placement.map());
-        RiverNetwork network = network(map);
         List<String> warnings = new ArrayList<>(layer.warnings());
         warnings.addAll(placement.warnings());
         List<AppliedCorrection> corrections = step.applied();
         corrections.stream()
                 .filter(correction -> !correction.isApplied())
                 .forEach(correction -> warnings.add(correction.line()));
-        rivers.elevation().ifPresent(e -> cover(map, e.file(), warnings));
+        RiverMap map = raised(placement.map(), rivers.elevation(), elevation, warnings);
+        RiverNetwork network = network(map);
         return new Basin(
                 layer, map, network, table(map, network), placement.points(), corrections, List.copyOf(warnings));
+    }
+
+    /** With heights, and drainage areas where these shall come from the raster. */
+    private static RiverMap raised(
+            RiverMap placed,
+            Optional<ScenarioInput.Elevation> source,
+            Optional<ElevationModel> elevation,
+            List<String> warnings) {
+        if (elevation.isEmpty() || source.isEmpty()) {
+            return placed;
+        }
+        RiverMap map = ReachHeights.sample(placed, elevation.get());
+        cover(map, source.get().file(), warnings);
+        return source.get().drainageArea() ? RasterAreas.put(map, elevation.get(), warnings) : map;
     }
 
     /** An elevation raster that misses the river is a mistake; one that misses some of it is told. */
@@ -161,7 +172,7 @@ public record Basin(
         return new PointRequest(kind, name, where, at.x(), at.y(), at.inLayerCrs(), distance, river);
     }
 
-    private static RiverNetwork network(RiverMap map) {
+    static RiverNetwork network(RiverMap map) {
         int[] from = new int[map.reachCount()];
         int[] to = new int[map.reachCount()];
         for (int i = 0; i < from.length; i++) {

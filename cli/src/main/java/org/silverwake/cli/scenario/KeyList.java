@@ -60,6 +60,11 @@ final class KeyList {
         });
         keys.add(word("rivers.elevation.file", Kind.FILE, REQUIRED, "elevation raster (GeoTIFF)"));
         keys.add(word("rivers.elevation.unit", Kind.UNIT, REQUIRED, "unit of its heights"));
+        keys.add(word(
+                "rivers.elevation.drainage-area",
+                Kind.FLAG,
+                "false",
+                "true to take drainage areas from the raster where no column gives them"));
         keys.add(word("rivers.outlets", Kind.TEXT, "found", "list of feature ids, or of maps with the keys below"));
         keys.add(word("rivers.outlets.*.feature", Kind.TEXT, NONE, "feature id of an outlet"));
         keys.add(KeyTable.longitude("rivers.outlets.*.longitude"));

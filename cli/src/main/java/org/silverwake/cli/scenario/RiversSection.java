@@ -97,7 +97,8 @@ final class RiversSection {
         }
         Optional<Path> file = sources.find("elevation", section.at("file"));
         double factor = factor(section.at("unit"), Dimension.LENGTH);
-        return file.map(f -> new Elevation(f, factor));
+        boolean drainageArea = section.at("drainage-area").flag(false);
+        return file.map(f -> new Elevation(f, factor, drainageArea));
     }
 
     private static List<Outlet> outlets(ScenarioValue section) {

@@ -89,8 +89,8 @@ public record ScenarioInput(
         }
     }
 
-    /** Elevation raster; heights are multiplied by {@code toMeters}. */
-    public record Elevation(Path file, double toMeters) {}
+    /** Elevation raster; heights are multiplied by {@code toMeters}; {@code drainageArea} where areas are taken from it. */
+    public record Elevation(Path file, double toMeters, boolean drainageArea) {}
 
     /** A named outlet: a feature id, or a point in degrees. Its basin area [m2], if given. */
     public record Outlet(Optional<String> feature, Optional<Position> position, OptionalDouble basinArea) {}

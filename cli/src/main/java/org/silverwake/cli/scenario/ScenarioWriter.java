@@ -83,6 +83,8 @@ public final class ScenarioWriter {
             json.writeObjectFieldStart("elevation");
             json.writeStringField("file", relative(rivers.elevation().get().file()));
             json.writeNumberField("factor to m", rivers.elevation().get().toMeters());
+            json.writeBooleanField(
+                    "drainage area from it", rivers.elevation().get().drainageArea());
             json.writeEndObject();
         }
         json.writeArrayFieldStart("outlets");

@@ -6,7 +6,6 @@ package org.silverwake.geo.terrain;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
-import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,40 +27,35 @@ import org.silverwake.geo.crs.LayerCrs;
 /**
  * A raster of ground heights. A height is interpolated between the centers of the four nearest cells (bilinear); where
  * one of them that counts has no data, or outside of the raster, there is none. Longitudes may be a whole turn away from
- * how the raster counts them. Held in memory: 4 bytes a cell.
+ * how the raster counts them. 4 bytes a cell, of large rasters in a temporary file.
  */
 public final class ElevationModel implements ElevationSource {
     private static final long MOST_CELLS = 200_000_000;
-    private static final double LOWEST = -12_000;
-    private static final double HIGHEST = 9_000;
     /** From a cell's center to its edge, with room for rounding in the raster's numbers [cells]. */
     private static final double HALF = 0.5 + 1e-6;
 
     private static final double FULL_TURN = 360;
 
     private final Path file;
-    private final float[] heights;
+    private final CellNumbers heights;
     private final int columns;
     private final int rows;
+    private final AffineTransform toWorld;
     private final AffineTransform toCell;
     private final LayerCrs crs;
     private final double toMeters;
 
     private ElevationModel(
-            Path file, Raster cells, AffineTransform toCell, LayerCrs crs, double noData, double toMeters) {
+            Path file, RenderedImage image, AffineTransform toWorld, LayerCrs crs, double noData, double toMeters)
+            throws NoninvertibleTransformException {
         this.file = file;
-        this.columns = cells.getWidth();
-        this.rows = cells.getHeight();
-        this.toCell = toCell;
+        this.columns = image.getWidth();
+        this.rows = image.getHeight();
+        this.toWorld = toWorld;
+        this.toCell = toWorld.createInverse();
         this.crs = crs;
         this.toMeters = toMeters;
-        this.heights = cells.getSamples(cells.getMinX(), cells.getMinY(), columns, rows, 0, (float[]) null);
-        for (int k = 0; k < heights.length; k++) {
-            double height = heights[k] * toMeters;
-            if (heights[k] == (float) noData || !(height >= LOWEST && height <= HIGHEST)) {
-                heights[k] = Float.NaN;
-            }
-        }
+        this.heights = HeightTiles.read(image, noData, toMeters);
     }
 
     /**
@@ -126,12 +120,7 @@ public final class ElevationModel implements ElevationSource {
             var noData = CoverageUtilities.getNoDataProperty(coverage);
             LayerCrs crs = known.orElseGet(() -> own(file, reader));
             return new ElevationModel(
-                    file,
-                    image.getData(),
-                    toWorld.createInverse(),
-                    crs,
-                    noData == null ? Double.NaN : noData.getAsSingleValue(),
-                    toMeters);
+                    file, image, toWorld, crs, noData == null ? Double.NaN : noData.getAsSingleValue(), toMeters);
         } finally {
             if (coverage != null) {
                 coverage.dispose(true);
@@ -191,7 +180,7 @@ public final class ElevationModel implements ElevationSource {
             for (int dx = 0; dx <= 1; dx++) {
                 double weight = (dx == 0 ? 1 - (x - left) : x - left) * (dy == 0 ? 1 - (y - top) : y - top);
                 if (weight > 0) {
-                    float height = heights[(top + dy) * columns + left + dx];
+                    float height = heights.heightAt((top + dy) * columns + left + dx);
                     if (Float.isNaN(height)) {
                         return OptionalDouble.empty();
                     }
@@ -200,6 +189,42 @@ public final class ElevationModel implements ElevationSource {
             }
         }
         return OptionalDouble.of(sum * toMeters);
+    }
+
+    /** Height of a cell, counted row by row [m]; NaN where there is none. */
+    double height(int cell) {
+        return heights.heightAt(cell) * toMeters;
+    }
+
+    /**
+     * Where a place lies in the raster: column and row, whole at the centers of cells, also outside of it; NaN where the
+     * raster's coordinate system does not reach. Longitudes count as the raster counts them.
+     */
+    Point2D toCell(double longitude, double latitude) {
+        try {
+            double[] xy = crs.fromLonLat(Geodesy.wrap(longitude), latitude);
+            if (crs.isDegrees()) {
+                double middle = toWorld(columns / 2.0, rows / 2.0).getX();
+                xy[0] -= FULL_TURN * Math.rint((xy[0] - middle) / FULL_TURN);
+            }
+            return toCell.transform(new Point2D.Double(xy[0], xy[1]), null);
+        } catch (GeoDataException outside) {
+            return new Point2D.Double(Double.NaN, Double.NaN);
+        }
+    }
+
+    /** Longitude and latitude of a place in the raster, WGS 84 degrees. */
+    double[] toLonLat(double column, double row) {
+        Point2D world = toWorld(column, row);
+        try {
+            return crs.toLonLat(world.getX(), world.getY());
+        } catch (GeoDataException e) {
+            throw new GeoDataException(file + ": " + e.getMessage(), e);
+        }
+    }
+
+    private Point2D toWorld(double column, double row) {
+        return toWorld.transform(new Point2D.Double(column, row), null);
     }
 
     /** Number of columns. */

@@ -49,7 +49,16 @@ public final class UpstreamSums {
      * @return local values [the totals' unit]
      */
     public double[] local(double[] totals, boolean[] known) {
-        double[] local = new double[totals.length];
+        return local(totals, known, new double[totals.length]);
+    }
+
+    /**
+     * As {@link #local(double[], boolean[])}, but where a total is not known, the local value is a given one.
+     *
+     * @param given local values where no total is known [the totals' unit]
+     */
+    public double[] local(double[] totals, boolean[] known, double[] given) {
+        double[] local = given.clone();
         sweep(local, totals.clone(), known);
         return local;
     }

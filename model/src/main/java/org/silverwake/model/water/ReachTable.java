@@ -11,7 +11,8 @@ import org.silverwake.model.network.RiverNetwork;
 
 /**
  * What is known of each reach before water is routed. Reaches that were cut from one feature form a group; a feature's
- * attribute holds at the lower end of the group's last reach, except local-area, which is each reach's own. Keys of columns: drainage-area, local-area [m2], slope [-],
+ * attribute holds at the lower end of the group's last reach, except local-area, which is each reach's own, and what an
+ * elevation raster gives. Keys of columns: drainage-area, local-area, dem-local-area, dem-head-area [m2], slope [-],
  * velocity [m/s], depth, width [m], manning-n [-], split [-], discharge, headwater-discharge [m3/s]; a state's own column
  * is the key, a dot and the state's name. Immutable once built.
  */
