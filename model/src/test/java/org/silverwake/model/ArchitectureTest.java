@@ -62,7 +62,8 @@ class ArchitectureTest {
             Map.entry("mercury", MERCURY),
             Map.entry("release", MERCURY),
             Map.entry("transport", TRANSPORT),
-            Map.entry("screening", with(TRANSPORT, "transport")));
+            Map.entry("screening", with(TRANSPORT, "transport")),
+            Map.entry("sample", with(TRANSPORT, "transport", "screening")));
 
     /** Calls whose answer depends on the clock, the machine, its language, or chance. */
     private static final List<String> RESTLESS = List.of(
