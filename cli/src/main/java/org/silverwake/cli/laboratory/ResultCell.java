@@ -41,7 +41,7 @@ record ResultCell(List<String> claims, OptionalDouble number, Optional<String> u
         if (sign.find()) {
             claims.add(sign.group(1).matches("<.*|\u2264|&lt;") ? BELOW : ABOVE);
             rest = rest.substring(sign.end()).strip();
-            if (LIMIT_WORD.matcher(rest).matches()) {
+            if (rest.isEmpty() || LIMIT_WORD.matcher(rest).matches()) {
                 return new ResultCell(claims, OptionalDouble.empty(), Optional.empty());
             }
         }

@@ -48,7 +48,8 @@ public final class RowReader {
     public static Set<String> columns() {
         Set<String> columns = new LinkedHashSet<>(List.of("name", "station", "date", "time"));
         Stream.of(Category.values()).map(Category::column).forEach(columns::add);
-        columns.addAll(List.of("value", "unit", "limit", "limit_unit", "species", "length", "method", "note"));
+        columns.addAll(
+                List.of("value", "unit", "limit", "limit_unit", "species", "length", "length_unit", "method", "note"));
         return columns;
     }
 
@@ -88,7 +89,7 @@ public final class RowReader {
         String limit = row.first("limit")
                 .map(l -> "; limit " + (l + " " + row.text("limit_unit")).strip())
                 .orElse("");
-        String fish = Stream.of(row.text("species"), row.text("length"))
+        String fish = Stream.of(row.text("species"), (row.text("length") + " " + lengthUnit()).strip())
                 .filter(t -> !t.isEmpty())
                 .collect(Collectors.joining(", "));
         Set<String> states = labels.all(Category.STATE);
@@ -106,6 +107,10 @@ public final class RowReader {
                 row.joined("note"),
                 said,
                 reasons);
+    }
+
+    private String lengthUnit() {
+        return row.first("length").isPresent() ? row.text("length_unit") : "";
     }
 
     private Optional<LocalDate> date() {

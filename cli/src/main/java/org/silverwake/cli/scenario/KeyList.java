@@ -31,6 +31,7 @@ final class KeyList {
         solids(keys);
         mercury(keys);
         tables(keys);
+        samples(keys);
         outputs(keys);
         for (Setting setting : SettingList.all()) {
             keys.add(Key.of(setting));
@@ -114,6 +115,11 @@ final class KeyList {
                 "filtered mercury of headwater and lateral inflow"));
         keys.add(milligramsPerLiter(
                 state + "dissolved-organic-carbon", 500, "required where basis is free", "dissolved organic carbon"));
+        keys.add(word(
+                state + "months",
+                Kind.TEXT,
+                NONE,
+                "list of months, 1 to 12, by which a sample's date names the state"));
         keys.add(word(state + "flood", Kind.FLAG, "false", "true where the state is a flood"));
     }
 
@@ -236,6 +242,26 @@ final class KeyList {
                 Kind.FILE,
                 "corrections.csv in the scenario's folder, if it is there",
                 "corrections that the check page wrote"));
+    }
+
+    private static void samples(List<Key> keys) {
+        keys.add(word("samples.stations", Kind.FILE, NONE, "table of stations: name and coordinates"));
+        for (String group : List.of("samples.", "samples.more.*.")) {
+            keys.add(word(group + "file", Kind.FILE, NONE, "table of a laboratory, or a list of such"));
+            keys.add(word(
+                    group + "columns.*",
+                    Kind.TEXT,
+                    "our own names and usual spellings",
+                    "for one of our columns, the laboratory's heading or a list of such"));
+            keys.add(word(
+                    group + "words.*",
+                    Kind.TEXT,
+                    "usual words",
+                    "for one of the laboratory's words (a star at its end stands for anything), what it means here; several"
+                            + " meanings with commas"));
+            keys.add(word(
+                    group + "fixed.*", Kind.TEXT, NONE, "for one of our columns, what holds where a cell is blank"));
+        }
     }
 
     private static void outputs(List<Key> keys) {

@@ -100,7 +100,8 @@ public record ScenarioInput(
 
     /**
      * A flow state. Share of the year [-], temperature [degC], suspended sediment [kg/m3] or a rating a Q^b (a in
-     * kg/m3 at 1 m3/s), filtered mercury of lateral inflow [kg/m3], dissolved organic carbon [kg/m3].
+     * kg/m3 at 1 m3/s), filtered mercury of lateral inflow [kg/m3], dissolved organic carbon [kg/m3]. Months, 1 to 12, in
+     * which a sample's date means this state; none where dates say nothing.
      */
     public record FlowState(
             String name,
@@ -110,7 +111,13 @@ public record ScenarioInput(
             Optional<Rating> rating,
             double lateralFilteredMercury,
             OptionalDouble dissolvedOrganicCarbon,
-            boolean flood) {}
+            boolean flood,
+            List<Integer> months) {
+        /** Copies the list. */
+        public FlowState {
+            months = List.copyOf(months);
+        }
+    }
 
     /** Suspended sediment a Q^b, a in kg/m3 at 1 m3/s, b [-]. */
     public record Rating(double a, double b) {}

@@ -8,13 +8,19 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput.Background;
 import org.silverwake.cli.scenario.ScenarioInput.Discharge;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
+import org.silverwake.cli.scenario.ScenarioInput.Gauge;
+import org.silverwake.cli.scenario.ScenarioInput.Place;
+import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Project;
 import org.silverwake.cli.scenario.ScenarioInput.Rivers;
+import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.scenario.ScenarioInput.Solids;
 import org.silverwake.model.input.Settings;
 
@@ -92,6 +98,13 @@ public final class ScenarioReader {
         Solids solids = SolidsSection.read(root.at("solids").at("classes"), settings);
         SitesTable sites = new SitesTable(names, solids.classes(), problems);
         PlaceTables places = new PlaceTables(names, problems);
+        List<Site> siteList = sites.read(siteTables(root));
+        List<Place> placeList = sources.table("places", root.atPath("places.file"))
+                .map(places::places)
+                .orElse(List.of());
+        List<Gauge> gaugeList = sources.table("gauges", root.atPath("gauges.file"))
+                .map(places::gauges)
+                .orElse(List.of());
         ScenarioInput input = new ScenarioInput(
                 folder,
                 project(root),
@@ -103,17 +116,14 @@ public final class ScenarioReader {
                 SettingsSection.mercury(root.at("mercury"), states, settings),
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
-                sites.read(siteTables(root)),
-                sources.table("places", root.atPath("places.file"))
-                        .map(places::places)
-                        .orElse(List.of()),
-                sources.table("gauges", root.atPath("gauges.file"))
-                        .map(places::gauges)
-                        .orElse(List.of()),
+                siteList,
+                placeList,
+                gaugeList,
                 sources.table("abstractions", root.atPath("abstractions.file"))
                         .map(places::abstractions)
                         .orElse(List.of()),
-                List.of(),
+                new SamplesSection(root.at("samples"), sources, names, problems)
+                        .read(named(siteList, placeList, gaugeList)),
                 List.of(),
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
@@ -124,6 +134,15 @@ public final class ScenarioReader {
         CorrectionsTable.checkNames(input, problems);
         problems.requireNone();
         return input;
+    }
+
+    /** Positions that a sample's station may name; a site's name comes last, as samples are taken at places. */
+    private static Map<String, Position> named(List<Site> sites, List<Place> places, List<Gauge> gauges) {
+        Map<String, Position> named = new HashMap<>();
+        sites.forEach(site -> named.put(site.name(), site.position()));
+        gauges.forEach(gauge -> named.put(gauge.name(), gauge.position()));
+        places.forEach(place -> named.put(place.name(), place.position()));
+        return named;
     }
 
     private List<Table> siteTables(ScenarioValue root) {

@@ -78,7 +78,20 @@ final class StatesSection {
                 rating,
                 filtered,
                 state.at("dissolved-organic-carbon").quantity(),
-                state.at("flood").flag(false));
+                state.at("flood").flag(false),
+                months(state.at("months")));
+    }
+
+    private static List<Integer> months(ScenarioValue value) {
+        List<Integer> months = new ArrayList<>();
+        for (String text : value.texts()) {
+            if (text.matches("0?[1-9]|1[0-2]")) {
+                months.add(Integer.parseInt(text));
+            } else {
+                value.problem("\"" + text + "\" is no month; give a list of numbers from 1 to 12");
+            }
+        }
+        return months;
     }
 
     private static Optional<Rating> rating(ScenarioValue state) {
