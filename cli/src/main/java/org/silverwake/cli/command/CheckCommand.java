@@ -5,15 +5,21 @@ package org.silverwake.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.CorrectionsReport;
 import org.silverwake.cli.report.RunSummary;
+import org.silverwake.cli.report.SampleSummary;
+import org.silverwake.cli.report.SampleTables;
 import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.LocatedSample;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.PointLayers;
 import org.silverwake.cli.run.ProfileEnds;
+import org.silverwake.cli.run.SampleStep;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.geo.assembly.Defect;
@@ -49,8 +55,13 @@ public final class CheckCommand implements Callable<Integer> {
         ProfileEnds.check(input, basin);
         Path usual = RunCommand.defaultOut(scenario);
         Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));
+        List<String> sampleWarnings = new ArrayList<>();
+        List<LocatedSample> samples = SampleStep.locate(input, basin, sampleWarnings);
         OutputFolder folder = OutputFolder.begin(target);
         try {
+            if (!samples.isEmpty()) {
+                SampleTables.understood(samples, folder.path().resolve("samples.csv"));
+            }
             Tables.defects(basin, folder.path().resolve("check-defects.csv"));
             CorrectionsReport.write(basin, folder.path().resolve("check-corrections.csv"));
             CheckPicture.draw(
@@ -76,6 +87,8 @@ public final class CheckCommand implements Callable<Integer> {
         }
         input.warnings().forEach(w -> print.println("warning: " + w));
         basin.warnings().forEach(w -> print.println("warning: " + w));
+        SampleSummary.understood(samples, print);
+        sampleWarnings.forEach(w -> print.println("warning: " + w));
         print.println("written to " + target);
         print.flush();
         return 0;

@@ -37,6 +37,7 @@ public final class RunSummary {
             print.println("  " + gap);
         }
         budget(outcome, print);
+        SampleSummary.compared(outcome, print);
         defects(outcome.basin().map().defects(), print);
         CorrectionsReport.print(outcome.basin(), outcome.scenario().corrections(), print);
         outcome.warnings().forEach(w -> print.println("warning: " + w));

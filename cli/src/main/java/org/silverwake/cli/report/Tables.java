@@ -46,6 +46,7 @@ public final class Tables {
         water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"));
         CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"));
+        SampleTables.write(outcome, folder);
     }
 
     private static void screening(Outcome outcome, Path file) {

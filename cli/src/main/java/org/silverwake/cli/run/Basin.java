@@ -162,7 +162,7 @@ CorrectionStep step = new CorrectionStep(scenario.corrections());
         return requests;
     }
 
-    private static PointRequest request(
+    static PointRequest request(
             String kind,
             String name,
             String where,

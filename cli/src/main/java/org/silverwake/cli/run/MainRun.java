@@ -56,6 +56,10 @@ public final class MainRun {
         SteadyResult result = carry(scenario, input);
         progress.step("screen");
         ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result);
+        List<String> sampleWarnings = new ArrayList<>();
+        List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
+        List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result));
+        warnings.addAll(sampleWarnings);
         return new Outcome(
                 scenario,
                 basin.withDefects(OddRoughness.find(basin, result)),
@@ -64,7 +68,9 @@ public final class MainRun {
                 screened.screening(),
                 screened.gaps(),
                 SteadyRun.changeOnHalving(input, result),
-                warnings(scenario, basin, water, result));
+                samples,
+                SampleStep.compare(scenario, samples, basin, result),
+                warnings);
     }
 
     private static SteadyResult carry(ScenarioInput scenario, TransportInput input) {

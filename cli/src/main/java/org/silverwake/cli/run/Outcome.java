@@ -19,6 +19,8 @@ import org.silverwake.model.transport.SteadyResult;
  * @param screening the answers
  * @param gaps "no national value" lines
  * @param changeOnHalving what cutting cells once more in two changes [-]
+ * @param samples every row of the laboratories' tables, and where it lies
+ * @param compared understood samples beside the model
  * @param warnings one line each
  */
 public record Outcome(
@@ -29,10 +31,14 @@ public record Outcome(
         Screening screening,
         List<String> gaps,
         double changeOnHalving,
+        List<LocatedSample> samples,
+        List<ComparedSample> compared,
         List<String> warnings) {
     /** Copies the lists. */
     public Outcome {
         gaps = List.copyOf(gaps);
+        samples = List.copyOf(samples);
+        compared = List.copyOf(compared);
         warnings = List.copyOf(warnings);
     }
 }

@@ -1,0 +1,84 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.run;
+
+import java.util.Optional;
+import java.util.function.ToDoubleBiFunction;
+import org.silverwake.model.sample.Finding;
+import org.silverwake.model.sample.ModelRange;
+import org.silverwake.model.screening.Fraction;
+import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.Substance;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.StateSolution;
+import org.silverwake.model.transport.StateSolution.Place;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SuspendedValues;
+import org.silverwake.model.water.Cells;
+
+/**
+ * The model's range at a place within a reach: in water between the values at the ends of its cell, in a straight line, as
+ * profiles draw it; on solids the reach's value.
+ */
+final class ModelAt {
+    private final SteadyResult result;
+    private final SuspendedValues solids;
+
+    ModelAt(SteadyResult result) {
+        this.result = result;
+        this.solids = new SuspendedValues(result);
+    }
+
+    /** The range of what was measured, in a flow state; empty where the model has no value there. */
+    Optional<ModelRange> range(Finding finding, int state, int reach, double meters) {
+        if (finding.medium() == Medium.BED_SEDIMENT) {
+            return result.isBedAssessed(reach)
+                    ? Optional.of(new ModelRange(result.bedLow(reach), result.bedHigh(reach)))
+                    : Optional.empty();
+        }
+        if (!result.isWet(state, reach)) {
+            return Optional.empty();
+        }
+        if (finding.substance() == Substance.SUSPENDED_SOLIDS) {
+            double laidDown = solids.sediment(Bound.LAID_DOWN, state, reach);
+            double carried = solids.sediment(Bound.CARRIED_THROUGH, state, reach);
+            return Optional.of(new ModelRange(Math.min(laidDown, carried), Math.max(laidDown, carried)));
+        }
+        if (finding.medium() == Medium.SUSPENDED_SOLIDS) {
+            return solids.backgroundSediment(state, reach) > 0
+                    ? Optional.of(new ModelRange(solids.contentLow(state, reach), solids.contentHigh(state, reach)))
+                    : Optional.empty();
+        }
+        return water(finding.fraction() == Fraction.FILTERED, state, reach, meters);
+    }
+
+    private Optional<ModelRange> water(boolean filtered, int state, int reach, double meters) {
+        Cells cells = result.cells();
+        int cell = cells.start(reach);
+        while (cell + 1 < cells.start(reach + 1) && cells.to(cell) < meters) {
+            cell++;
+        }
+        if (!result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.HEAD)
+                || !result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.END)) {
+            return Optional.empty();
+        }
+        double along = Math.max(0, Math.min(1, (meters - cells.from(cell)) / cells.length(cell)));
+        double low = Double.POSITIVE_INFINITY;
+        double high = 0;
+        for (Bound bound : Bound.values()) {
+            StateSolution solution = result.solution(bound, state);
+            int at = cell;
+            for (int v = 0; v < result.variants(); v++) {
+                int variant = v;
+                ToDoubleBiFunction<Place, Boolean> value = (place, f) ->
+                        f ? solution.filtered(at, place, variant, true) : solution.whole(at, place, variant, true);
+                double here = (1 - along) * value.applyAsDouble(Place.HEAD, filtered)
+                        + along * value.applyAsDouble(Place.END, filtered);
+                low = Math.min(low, here);
+                high = Math.max(high, here);
+            }
+        }
+        return Optional.of(new ModelRange(low, high));
+    }
+}
