@@ -16,6 +16,7 @@ import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.assembly.NetworkCorrections;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.crs.PointReader;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.layer.Layers;
 import org.silverwake.geo.layer.VectorLayer;
@@ -131,8 +132,8 @@ CorrectionStep step = new CorrectionStep(scenario.corrections());
             return AssemblyOptions.Outlet.ofFeature(outlet.feature().orElseThrow());
         }
         ScenarioInput.Position at = outlet.position().get();
-        double[] lonLat = at.inLayerCrs() ? layer.crs().toLonLat(at.x(), at.y()) : new double[] {at.x(), at.y()};
-        return AssemblyOptions.Outlet.ofPoint(lonLat[0], lonLat[1]);
+        PointReader.Fix fix = new PointReader(layer.crs()).read(at.system(), at.x(), at.y());
+        return AssemblyOptions.Outlet.ofPoint(fix.longitude(), fix.latitude());
     }
 
     private static List<PointRequest> requests(ScenarioInput scenario) {
@@ -169,7 +170,7 @@ CorrectionStep step = new CorrectionStep(scenario.corrections());
             ScenarioInput.Position at,
             double distance,
             Optional<String> river) {
-        return new PointRequest(kind, name, where, at.x(), at.y(), at.inLayerCrs(), distance, river);
+        return new PointRequest(kind, name, where, at.x(), at.y(), at.system(), at.accuracy(), distance, river);
     }
 
     static RiverNetwork network(RiverMap map) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
 
 /**
@@ -95,8 +96,20 @@ public record ScenarioInput(
     /** A named outlet: a feature id, or a point in degrees. Its basin area [m2], if given. */
     public record Outlet(Optional<String> feature, Optional<Position> position, OptionalDouble basinArea) {}
 
-    /** A point as the user gave it: x and y in degrees (longitude first) or, where {@code inLayerCrs}, in the layer's system. */
-    public record Position(double x, double y, boolean inLayerCrs) {}
+    /**
+     * A point as the user gave it: x (longitude, easting) and y in its system, and how far off it may be [m], if stated.
+     */
+    public record Position(double x, double y, PointSystem system, OptionalDouble accuracy) {
+        /** In WGS 84 degrees, longitude first, or in the layer's system. */
+        public Position(double x, double y, boolean inLayerCrs) {
+            this(x, y, inLayerCrs ? PointSystem.layer() : PointSystem.wgs84(), OptionalDouble.empty());
+        }
+
+        /** Whether x and y are in the layer's own system. */
+        public boolean inLayerCrs() {
+            return system.kind() == PointSystem.Kind.LAYER;
+        }
+    }
 
     /**
      * A flow state. Share of the year [-], temperature [degC], suspended sediment [kg/m3] or a rating a Q^b (a in

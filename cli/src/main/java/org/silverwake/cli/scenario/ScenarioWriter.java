@@ -18,6 +18,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
 import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.cli.scenario.ScenarioInput.SolidsClass;
+import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
 
@@ -251,8 +252,14 @@ public final class ScenarioWriter {
     }
 
     static void position(JsonGenerator json, Position position) throws IOException {
-        json.writeNumberField(position.inLayerCrs() ? "x" : "longitude", position.x());
-        json.writeNumberField(position.inLayerCrs() ? "y" : "latitude", position.y());
+        PointSystem system = position.system();
+        boolean degrees = system.kind() == PointSystem.Kind.DEGREES;
+        json.writeNumberField(degrees ? "longitude" : position.inLayerCrs() ? "x" : "easting", position.x());
+        json.writeNumberField(degrees ? "latitude" : position.inLayerCrs() ? "y" : "northing", position.y());
+        if (!system.isWgs84() && !position.inLayerCrs()) {
+            json.writeStringField("system", system.text());
+        }
+        number(json, "accuracy [m]", position.accuracy());
     }
 
     /** An enum constant as the scenario spells it. */

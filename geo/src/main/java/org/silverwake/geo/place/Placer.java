@@ -18,6 +18,7 @@ import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.assembly.Stretches;
 import org.silverwake.geo.crs.Geodesy;
 import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
 
 /** Places points on the network and cuts reaches there. Start reading at {@link #place}. */
 public final class Placer {
@@ -32,6 +33,7 @@ public final class Placer {
 
     private final RiverMap map;
     private final Stretches stretches;
+    private final OtherRivers otherRivers;
     private final List<String> problems = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
@@ -39,6 +41,7 @@ public final class Placer {
         this.map = map;
         this.stretches = new Stretches(
                 map.reaches().stream().map(r -> r.line().getCoordinates()).toList());
+        this.otherRivers = new OtherRivers(map, stretches);
     }
 
     /**
@@ -53,12 +56,16 @@ public final class Placer {
      */
     public static Placement place(RiverMap map, LayerCrs crs, List<PointRequest> requests) {
         Placer placer = new Placer(map);
+        PointReader reader = new PointReader(crs);
+        ShiftNotes shifts = new ShiftNotes();
         List<Spot> spots = new ArrayList<>();
         for (PointRequest request : requests) {
-            Positions.read(request, crs, placer.problems)
-                    .flatMap(at -> placer.spot(request, at))
+            Optional<PointReader.Fix> fix = Positions.read(request, reader, placer.problems);
+            fix.flatMap(PointReader.Fix::shift).ifPresent(shift -> shifts.add(request, shift));
+            fix.flatMap(at -> placer.spot(request, new Coordinate(at.longitude(), at.latitude())))
                     .ifPresent(spots::add);
         }
+        placer.warnings.addAll(shifts.lines());
         if (!placer.problems.isEmpty()) {
             throw new GeoDataException(String.join("\n", placer.problems));
         }
@@ -72,6 +79,7 @@ public final class Placer {
             return Optional.empty();
         }
         RiverNames.check(request, at, hit.get(), map, stretches).ifPresent(warnings::add);
+        otherRivers.check(request, at, hit.get()).ifPresent(warnings::add);
         return Optional.of(new Spot(request, at, hit.get(), stretches.chainage(hit.get())));
     }
 

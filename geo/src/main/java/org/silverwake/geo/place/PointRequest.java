@@ -4,6 +4,8 @@
 package org.silverwake.geo.place;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.silverwake.geo.crs.PointSystem;
 
 /**
  * A point to be placed on the network.
@@ -11,9 +13,10 @@ import java.util.Optional;
  * @param kind site, place, gauge or abstraction
  * @param name its name
  * @param where file and line that gave it, for messages
- * @param x longitude [degrees], or easting in the layer's system
- * @param y latitude [degrees], or northing in the layer's system
- * @param inLayerCrs whether x and y are in the layer's system
+ * @param x longitude [degrees], or easting in the system's unit
+ * @param y latitude [degrees], or northing in the system's unit
+ * @param system the system of x and y
+ * @param accuracyMeters how far off the position may be, as the person or the receiver stated it [m]
  * @param maxDistanceMeters farthest reach accepted [m]
  * @param riverName name of the river it should lie on, if given
  */
@@ -23,6 +26,29 @@ public record PointRequest(
         String where,
         double x,
         double y,
-        boolean inLayerCrs,
+        PointSystem system,
+        OptionalDouble accuracyMeters,
         double maxDistanceMeters,
-        Optional<String> riverName) {}
+        Optional<String> riverName) {
+    /** A point in WGS 84 degrees or in the layer's system, of no stated accuracy. */
+    public PointRequest(
+            String kind,
+            String name,
+            String where,
+            double x,
+            double y,
+            boolean inLayerCrs,
+            double maxDistanceMeters,
+            Optional<String> riverName) {
+        this(
+                kind,
+                name,
+                where,
+                x,
+                y,
+                inLayerCrs ? PointSystem.layer() : PointSystem.wgs84(),
+                OptionalDouble.empty(),
+                maxDistanceMeters,
+                riverName);
+    }
+}

@@ -6,9 +6,9 @@ package org.silverwake.geo.place;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.GeoDataException;
-import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
+import org.silverwake.geo.crs.PointSystem;
 
 /** Reads the positions of requests into WGS 84 degrees, longitude first. */
 final class Positions {
@@ -26,28 +26,25 @@ final class Positions {
     }
 
     /** The position, or a line added to the problems. */
-    static Optional<Coordinate> read(PointRequest request, LayerCrs crs, List<String> problems) {
+    static Optional<PointReader.Fix> read(PointRequest request, PointReader reader, List<String> problems) {
         double x = request.x();
         double y = request.y();
         if (x == 0 && y == 0) {
             problems.add(name(request) + ": (0, 0) is no position fix; give the place where it really is");
             return Optional.empty();
         }
-        if (request.inLayerCrs()) {
-            try {
-                double[] lonLat = crs.toLonLat(x, y);
-                return Optional.of(new Coordinate(lonLat[0], lonLat[1]));
-            } catch (GeoDataException e) {
-                problems.add(name(request) + ": " + e.getMessage());
-                return Optional.empty();
-            }
-        }
-        if (!(Math.abs(x) <= MAX_LONGITUDE && Math.abs(y) <= MAX_LATITUDE)) {
+        if (request.system().kind() == PointSystem.Kind.DEGREES
+                && !(Math.abs(x) <= MAX_LONGITUDE && Math.abs(y) <= MAX_LATITUDE)) {
             problems.add(name(request) + ": longitude " + x + ", latitude " + y
                     + " is no place on Earth; give longitude first (-180 to 180), then latitude (-90 to 90), in degrees"
                     + " with decimals, or easting and northing as coordinates of the layer");
             return Optional.empty();
         }
-        return Optional.of(new Coordinate(x, y));
+        try {
+            return Optional.of(reader.read(request.system(), x, y));
+        } catch (GeoDataException e) {
+            problems.add(name(request) + ": " + e.getMessage());
+            return Optional.empty();
+        }
     }
 }
