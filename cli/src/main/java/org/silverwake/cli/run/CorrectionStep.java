@@ -21,6 +21,7 @@ import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.assembly.NetworkCorrections;
 import org.silverwake.geo.assembly.NetworkCorrections.At;
 import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
 import org.silverwake.geo.place.PointRequest;
 
 /** The user's corrections, applied: those of the river go to the assembly, moved points are moved here. */
@@ -122,12 +123,9 @@ final class CorrectionStep {
 
     /** Where the table puts a point, in degrees; empty where that is no place, of which the placing will complain. */
     private static Optional<Position> position(PointRequest request, LayerCrs crs) {
-        if (!request.inLayerCrs()) {
-            return Optional.of(new Position(request.x(), request.y(), false));
-        }
         try {
-            double[] lonLat = crs.toLonLat(request.x(), request.y());
-            return Optional.of(new Position(lonLat[0], lonLat[1], false));
+            PointReader.Fix fix = new PointReader(crs).read(request.system(), request.x(), request.y());
+            return Optional.of(new Position(fix.longitude(), fix.latitude(), false));
         } catch (GeoDataException e) {
             return Optional.empty();
         }

@@ -22,7 +22,8 @@ public final class PointLayers {
 
     private static final String LONGITUDE = "longitude";
     private static final String LATITUDE = "latitude";
-    private static final Set<String> POSITION = Set.of(LONGITUDE, LATITUDE, "x", "y");
+    private static final Set<String> POSITION =
+            Set.of(LONGITUDE, LATITUDE, "x", "y", "easting", "northing", "zone", "hemisphere", "datum");
 
     private PointLayers() {}
 

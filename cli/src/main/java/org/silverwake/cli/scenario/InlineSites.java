@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.silverwake.model.quantity.DecimalMark;
 
 /** Sites that stand in the scenario file itself, under {@code sites.more}, by name: read as one more table of sites. */
@@ -17,21 +18,24 @@ final class InlineSites {
     static final String PATTERN = "sites.more.*.";
 
     /** Keys of one site: columns of the table that need no flow state or class in their name. */
-    static final List<String> KEYS = List.of(
-            "group",
-            "longitude",
-            "latitude",
-            "path",
-            "release",
-            "tailings",
-            "content",
-            "effluent",
-            "concentration",
-            "exchangeable-share",
-            "water",
-            "outfall",
-            "river",
-            "note");
+    static final List<String> KEYS = Stream.of(
+                    Stream.of("group"),
+                    PositionCells.COLUMNS.stream().map(column -> column.replace('_', '-')),
+                    Stream.of(
+                            "path",
+                            "release",
+                            "tailings",
+                            "content",
+                            "effluent",
+                            "concentration",
+                            "exchangeable-share",
+                            "water",
+                            "outfall",
+                            "river",
+                            "note"))
+            .flatMap(keys -> keys)
+            .filter(key -> !key.endsWith("-unit"))
+            .toList();
 
     private InlineSites() {}
 
@@ -52,7 +56,8 @@ final class InlineSites {
         }
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Table(new Places(List.copyOf(places)), columns, rows, DecimalMark.POINT));
+                : Optional.of(
+                        new Table(new Places(List.copyOf(places)), columns, rows, DecimalMark.POINT, more.units()));
     }
 
     /** Each site has the place of its name. */

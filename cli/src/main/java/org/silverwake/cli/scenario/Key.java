@@ -9,6 +9,7 @@ import java.util.List;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.quantity.DecimalMark;
 import org.silverwake.model.quantity.Dimension;
+import org.silverwake.model.quantity.LocalUnits;
 import org.silverwake.model.quantity.Quantity;
 
 /**
@@ -81,13 +82,18 @@ public record Key(
                 setting.acts());
     }
 
+    /** The same key under another path. */
+    Key at(String prefix) {
+        return new Key(prefix + path, kind, dimension, unit, low, high, choices, fallback, meaning);
+    }
+
     /**
      * The quantity in the text, in SI (temperatures in degC, angles in degrees).
      *
      * @throws IllegalArgumentException in words for the user, if it is not a quantity of this key or out of its range
      */
-    double read(String text, DecimalMark mark) {
-        Quantity quantity = Quantity.parse(text, dimension, mark);
+    double read(String text, DecimalMark mark, LocalUnits units) {
+        Quantity quantity = Quantity.parse(text, dimension, mark, units);
         double shown = quantity.in(unit);
         double slack = SLACK * Math.abs(shown);
         if (!(shown >= low - slack && shown <= high + slack)) {

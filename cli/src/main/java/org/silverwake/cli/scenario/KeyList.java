@@ -25,6 +25,7 @@ final class KeyList {
     static List<Key> build() {
         List<Key> keys = new ArrayList<>();
         project(keys);
+        units(keys);
         rivers(keys);
         states(keys);
         water(keys);
@@ -44,6 +45,14 @@ final class KeyList {
         keys.add(word("prepared-by", Kind.TEXT, REQUIRED, "who made it, on every map"));
         keys.add(word("date", Kind.DATE, REQUIRED, "date of the work as YYYY-MM-DD, on every map"));
         keys.add(word("language", Kind.TEXT, "en", "language of maps and reports"));
+    }
+
+    private static void units(List<Key> keys) {
+        keys.add(word(
+                "units.*",
+                Kind.TEXT,
+                NONE,
+                "a unit of your own, such as `sack: 50 kg` or `tin: 18 L`, for use wherever a quantity stands"));
     }
 
     private static void rivers(List<Key> keys) {
@@ -68,8 +77,7 @@ final class KeyList {
                 "true to take drainage areas from the raster where no column gives them"));
         keys.add(word("rivers.outlets", Kind.TEXT, "found", "list of feature ids, or of maps with the keys below"));
         keys.add(word("rivers.outlets.*.feature", Kind.TEXT, NONE, "feature id of an outlet"));
-        keys.add(KeyTable.longitude("rivers.outlets.*.longitude"));
-        keys.add(KeyTable.latitude("rivers.outlets.*.latitude"));
+        PositionCells.KEYS.forEach(key -> keys.add(key.at("rivers.outlets.*.")));
         keys.add(quantity(
                 "rivers.outlets.*.basin-area",
                 Dimension.AREA,

@@ -68,8 +68,9 @@ final class PlaceTables {
     }
 
     List<Place> places(Table table) {
-        List<String> own = List.of("name", "use", "people", "longitude", "latitude", "x", "y", "note");
-        Table checked = table.checkColumns(new LinkedHashSet<>(own), List.of("name", "use"), problems);
+        Set<String> own = new LinkedHashSet<>(List.of("name", "use", "people", "note"));
+        own.addAll(PositionCells.COLUMNS);
+        Table checked = table.checkColumns(own, List.of("name", "use"), problems);
         List<Place> places = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (TableRow row : checked.read(problems)) {
@@ -110,7 +111,8 @@ final class PlaceTables {
     }
 
     private Table checkDischargeTable(Table table, List<String> more) {
-        Set<String> known = new LinkedHashSet<>(List.of("name", "longitude", "latitude", "x", "y", "note"));
+        Set<String> known = new LinkedHashSet<>(List.of("name", "note"));
+        known.addAll(PositionCells.COLUMNS);
         known.addAll(List.of("discharge", "discharge_unit"));
         known.addAll(states.columns("discharge"));
         known.addAll(more);

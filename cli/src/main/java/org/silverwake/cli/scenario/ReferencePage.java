@@ -6,6 +6,7 @@ package org.silverwake.cli.scenario;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.silverwake.geo.crs.Datums;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
 import org.silverwake.model.quantity.Dimension;
@@ -39,8 +40,35 @@ final class ReferencePage {
             without regard to case; blanks and hyphens count as `_`. Blank lines are skipped, and columns that begin with `note`
             are free. A unit stands in the cell (`12 kg/yr`) or in the column `..._unit`.
 
-            A position is `longitude` and `latitude` in degrees (longitude first, west and south negative), or `x` and `y` in
-            the river layer's own system.
+            """;
+
+    private static final String POSITION = """
+            ### Position
+
+            Every table says where its rows lie in one of three ways: `longitude` and `latitude`; `easting` and `northing` with
+            the UTM `zone`; or `x` and `y` in the river layer's own system. The same keys, with hyphens, stand in
+            `rivers.outlets` and `sites.more`.
+
+            Degrees are read as `-56.78342`, `56.78342 W`, `56°47'00.3"W`, `W 56 47 00.3`, `56:47:00.3 W`, `56d47m00.3s W`,
+            `56°47.005'W`, with typographic marks too. East may be E, L or a word (este, leste, est), west W, O or a word
+            (oeste, ouest); a bare O is west. Longitude comes first. A sign and a letter that contradict each other, or a letter
+            of the other coordinate, are refused. A decimal comma is read where it can be nothing else: in tables with decimal
+            commas always, in others with three digits or more behind it; `4,30` beside decimal points could be 4.30 degrees or 4
+            degrees 30 minutes and is refused. `12.345` beside decimal commas is refused like any such number.
+
+            In eastings and northings thousands separators are read where one reading alone lies in the range (`623.456,7`).
+            A zone needs its hemisphere: `21 south`, `21 north`, or `21` with `hemisphere`, or the letter of a latitude band
+            (`21M`). `21S` could be the south or band S, which lies 32 to 40 north: the northing decides where it can, else
+            it is refused with both latitudes. A zone may be left out where `datum` is the EPSG code of a projected system, whose
+            easting and northing these then are.
+
+            `datum` is a name of the table below or an EPSG code; WGS 84 if blank. Older national datums differ from WGS 84 by
+            100 to 400 m. The shift is the one of best stated accuracy that the EPSG Dataset (v10.076) has for the place; how far it
+            moved a point, where to, and how far others would have moved it is told by `check` and `run`. Where none is known the
+            point is refused. `unknown`, `UNKWN`, `other` and the like are taken as WGS 84 with a warning.
+
+            `accuracy` is how far off the position may be, as the receiver showed it. Where another river lies that near, a
+            warning gives both distances, unless the row names its river and lies on it.
 
             """;
 
@@ -55,6 +83,7 @@ final class ReferencePage {
         columns(page);
         settings(page);
         page.append(TABLES);
+        positions(page);
         sites(page);
         places(page);
         units(page);
@@ -106,6 +135,18 @@ final class ReferencePage {
         page.append('\n');
     }
 
+    private static void positions(StringBuilder page) {
+        page.append(POSITION).append("| column | takes | meaning |\n| --- | --- | --- |\n");
+        for (Key key : PositionCells.KEYS) {
+            row(page, "`" + key.path() + "`", takes(key), key.meaning());
+        }
+        page.append("\nDatums: ")
+                .append(Datums.names().entrySet().stream()
+                        .map(datum -> datum.getKey() + " (" + datum.getValue() + ")")
+                        .collect(Collectors.joining(", ")))
+                .append(".\n\n");
+    }
+
     private static void sites(StringBuilder page) {
         page.append("### Sites\n\nExactly one of three ways: `release`; `tailings` with `content`; `effluent` with"
                 + " `concentration`. `STATE` is a flow state, `CLASS` a particle class.\n\n"
@@ -131,7 +172,10 @@ final class ReferencePage {
 
     private static void units(StringBuilder page) {
         page.append(
-                "## Units\n\nOne spelling each; `µ` may be written for `u`, `m³` for `m3`, `l` for `L`, `a` for `yr`,"
+                "## Units\n\nUnits of your own stand under `units`, each once as a mass or a volume, perhaps by another of"
+                        + " them: `units: {sack: 50 kg, drum charge: 0.8 sack, tin: 18 L}`. They stand wherever a unit of mass"
+                        + " or volume may, in singular or plural, alone or in a compound: `3 sacks/d`, `5 g/sack`. Words that"
+                        + " mean several amounts (ounce, gallon, quintal, ton) are never taken for granted.\n\nOne spelling each; `µ` may be written for `u`, `m³` for `m3`, `l` for `L`, `a` for `yr`,"
                         + " `ft3/s` for `cfs`, `°C` for `degC`. A year is 365.25 d.\n\n| measures | units |\n| --- | --- |\n");
         for (Dimension dimension : Dimension.values()) {
             row(page, dimension.label(), dimension.accepted().replace("-,", "none,"));

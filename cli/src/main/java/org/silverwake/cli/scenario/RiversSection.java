@@ -116,17 +116,24 @@ final class RiversSection {
     }
 
     private static Outlet outlet(ScenarioValue item) {
-        ScenarioValue longitude = item.at("longitude");
-        ScenarioValue latitude = item.at("latitude");
-        Optional<Position> position = Optional.empty();
-        if (longitude.isPresent() || latitude.isPresent()) {
-            position = Optional.of(new Position(longitude.requireQuantity(), latitude.requireQuantity(), false));
-        }
+        Optional<Position> position = position(item);
         if (item.at("feature").isPresent() == position.isPresent()) {
             item.problem("is no outlet; give feature, or longitude and latitude");
         }
         return new Outlet(
                 item.at("feature").text(), position, item.at("basin-area").quantity());
+    }
+
+    private static Optional<Position> position(ScenarioValue item) {
+        TableRow row = item.row(PositionCells.KEYS.stream().map(Key::path).toList());
+        for (String half : List.of("longitude", "latitude")) {
+            if (item.at("longitude").isPresent() != item.at("latitude").isPresent()
+                    && !item.at(half).isPresent()) {
+                item.at(half).missing();
+                return Optional.of(new Position(0, 0, false));
+            }
+        }
+        return PositionCells.COLUMNS.stream().anyMatch(row::has) ? Optional.of(row.position()) : Optional.empty();
     }
 
     private static List<String> orientBy(ScenarioValue section) {

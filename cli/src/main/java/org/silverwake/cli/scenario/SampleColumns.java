@@ -16,7 +16,7 @@ import org.silverwake.cli.laboratory.RowReader;
 /** Which of a laboratory's columns go into which of ours, for one table. */
 final class SampleColumns {
     /** Columns that say where a sample was taken. */
-    static final List<String> LOCATION = List.of("longitude", "latitude", "x", "y");
+    static final List<String> LOCATION = PositionCells.COLUMNS;
 
     private static final Set<String> BLANK = Set.of("na", "n/a", "#n/a", "-", "--", "\u2013", "null", "none");
 

@@ -5,7 +5,10 @@ package org.silverwake.cli.scenario;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.silverwake.geo.crs.PointSystem;
@@ -36,6 +39,7 @@ public record ScenarioInput(
         Corrections corrections,
         Guidelines guidelines,
         Outputs outputs,
+        Map<String, String> localUnits,
         List<SourceFile> sourceFiles,
         List<String> warnings) {
     /** Copies the lists. */
@@ -47,6 +51,7 @@ public record ScenarioInput(
         abstractions = List.copyOf(abstractions);
         samples = List.copyOf(samples);
         reachClasses = List.copyOf(reachClasses);
+        localUnits = Collections.unmodifiableMap(new LinkedHashMap<>(localUnits));
         sourceFiles = List.copyOf(sourceFiles);
         warnings = List.copyOf(warnings);
     }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.scenario.ScenarioInput.Solids;
 import org.silverwake.model.input.Settings;
+import org.silverwake.model.quantity.LocalUnits;
 
 /** Reads a scenario and its tables into a {@link ScenarioInput}, every value checked and in SI. */
 public final class ScenarioReader {
@@ -87,7 +89,7 @@ public final class ScenarioReader {
     }
 
     private ScenarioInput readAll(Path folder, Path file, Written written) {
-        ScenarioValue root = ScenarioValue.root(written.place(), written.root(), problems);
+        ScenarioValue root = withUnits(ScenarioValue.root(written.place(), written.root(), problems));
         root.checkKeys();
         sources.add("scenario", file.getFileName());
         Settings settings = SettingsSection.read(root);
@@ -128,6 +130,7 @@ public final class ScenarioReader {
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
                 OutputsSection.outputs(root.at("outputs")),
+                root.units().definitions(),
                 sources.files(),
                 problems.warnings());
         WaterSection.checkGauges(root.at("discharge"), input);
@@ -143,6 +146,16 @@ public final class ScenarioReader {
         gauges.forEach(gauge -> named.put(gauge.name(), gauge.position()));
         places.forEach(place -> named.put(place.name(), place.position()));
         return named;
+    }
+
+    private static ScenarioValue withUnits(ScenarioValue root) {
+        ScenarioValue section = root.at("units");
+        Map<String, String> definitions = new LinkedHashMap<>();
+        for (String name : section.names()) {
+            section.at(name).text().ifPresent(text -> definitions.put(name, text));
+        }
+        return root.withUnits(
+                LocalUnits.of(definitions, (name, text) -> section.at(name).problem(text)));
     }
 
     private List<Table> siteTables(ScenarioValue root) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.model.quantity.DecimalMark;
+import org.silverwake.model.quantity.LocalUnits;
 
 /**
  * A value of the scenario that knows its path, where it stands and its {@link Key}. Methods note a problem instead of
@@ -23,19 +24,37 @@ final class ScenarioValue {
     private final String pattern;
     private final String place;
     private final Optional<ScenarioNode> node;
+    private final LocalUnits units;
     private final Problems problems;
 
-    private ScenarioValue(String path, String pattern, String place, Optional<ScenarioNode> node, Problems problems) {
+    private ScenarioValue(
+            String path,
+            String pattern,
+            String place,
+            Optional<ScenarioNode> node,
+            LocalUnits units,
+            Problems problems) {
         this.path = path;
         this.pattern = pattern;
         this.place = place;
         this.node = node;
+        this.units = units;
         this.problems = problems;
     }
 
     /** The whole scenario, at a place such as "scenario.yaml:1". */
     static ScenarioValue root(String place, ScenarioNode node, Problems problems) {
-        return new ScenarioValue("", "", place, Optional.of(node), problems);
+        return new ScenarioValue("", "", place, Optional.of(node), LocalUnits.none(), problems);
+    }
+
+    /** The same value, in which these local units may stand. */
+    ScenarioValue withUnits(LocalUnits local) {
+        return new ScenarioValue(path, pattern, place, node, local, problems);
+    }
+
+    /** Local units that may stand in it. */
+    LocalUnits units() {
+        return units;
     }
 
     /** "scenario.yaml:41 flow-states.dry.temperature"; where the key is absent, the place of the map it should be in. */
@@ -189,6 +208,17 @@ final class ScenarioValue {
         return texts;
     }
 
+    /** The single values below this one as a row of a table, by column name. */
+    TableRow row(List<String> columns) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (String column : columns) {
+            at(column.replace('_', '-')).text().ifPresent(text -> cells.put(column, text));
+        }
+        TablePlaces places = TablePlaces.of(
+                this::where, column -> at(column.replace('_', '-')).where());
+        return new TableRow(places, new Table.Line(1, cells), DecimalMark.POINT, units, problems);
+    }
+
     /** Quantity in SI. */
     OptionalDouble quantity() {
         Optional<String> text = text();
@@ -196,7 +226,7 @@ final class ScenarioValue {
             return OptionalDouble.empty();
         }
         try {
-            return OptionalDouble.of(key().read(text.get(), DecimalMark.POINT));
+            return OptionalDouble.of(key().read(text.get(), DecimalMark.POINT, units));
         } catch (IllegalArgumentException e) {
             problem(e.getMessage());
             return OptionalDouble.empty();
@@ -264,7 +294,7 @@ final class ScenarioValue {
 
     private ScenarioValue child(String key, String known, String at, Optional<ScenarioNode> value) {
         String below = key.startsWith("[") || path.isEmpty() ? path + key : path + "." + key;
-        return new ScenarioValue(below, pattern.isEmpty() ? known : pattern + "." + known, at, value, problems);
+        return new ScenarioValue(below, pattern.isEmpty() ? known : pattern + "." + known, at, value, units, problems);
     }
 
     private Map<String, ScenarioNode.Entry> entries() {

@@ -50,6 +50,13 @@ public final class ScenarioWriter {
         json.writeStringField("prepared-by", input.project().preparedBy());
         json.writeStringField("date", input.project().date().toString());
         json.writeStringField("language", input.project().language());
+        if (!input.localUnits().isEmpty()) {
+            json.writeObjectFieldStart("units");
+            for (Map.Entry<String, String> unit : input.localUnits().entrySet()) {
+                json.writeStringField(unit.getKey(), unit.getValue());
+            }
+            json.writeEndObject();
+        }
         rivers(input.rivers());
         states();
         water();

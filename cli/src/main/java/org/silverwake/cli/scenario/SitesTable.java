@@ -48,8 +48,6 @@ final class SitesTable {
     static final List<Key> KEYS = List.of(
             Key.word("name", Kind.TEXT, "", "required, each once"),
             Key.word("group", Kind.TEXT, "", "group of sites it belongs to; its own if blank"),
-            KeyTable.longitude("longitude"),
-            KeyTable.latitude("latitude"),
             Key.choice("path", PATHS, "", "required: how mercury leaves the site"),
             RELEASE,
             TAILINGS,
@@ -93,8 +91,8 @@ final class SitesTable {
 
     /** Columns that the table may have, besides those that begin with note. */
     Set<String> columns() {
-        Set<String> known = new LinkedHashSet<>(
-                List.of("name", "group", "longitude", "latitude", "x", "y", "path", "exchangeable_share"));
+        Set<String> known = new LinkedHashSet<>(List.of("name", "group", "path", "exchangeable_share"));
+        known.addAll(PositionCells.COLUMNS);
         for (String stem : List.of("release", "tailings", "effluent", "water")) {
             known.addAll(List.of(stem, stem + "_unit"));
             known.addAll(states.columns(stem));

@@ -61,7 +61,7 @@ final class Sources {
             value.problem("stands beside the rows of sheet " + role + "; keep one of them");
             return Optional.empty();
         }
-        return own.or(() -> file(role, value));
+        return own.map(table -> table.withUnits(value.units())).or(() -> file(role, value));
     }
 
     /** The table that is written in the scenario file itself. */
@@ -77,10 +77,10 @@ final class Sources {
         }
         String name = file.get().getFileName().toString();
         if (name.endsWith(".csv") || name.endsWith(".txt")) {
-            return CsvFile.read(file.get(), problems);
+            return CsvFile.read(file.get(), problems).map(table -> table.withUnits(value.units()));
         }
         try {
-            return Optional.of(points.read(file.get()));
+            return Optional.of(points.read(file.get()).withUnits(value.units()));
         } catch (IllegalArgumentException e) {
             e.getMessage().lines().forEach(value::problem);
             return Optional.empty();

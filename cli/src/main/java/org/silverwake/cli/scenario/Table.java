@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.silverwake.model.quantity.DecimalMark;
+import org.silverwake.model.quantity.LocalUnits;
 
 /**
  * Rows of text under named columns, from whatever file they came. Column names are lower case, blanks and hyphens
@@ -19,8 +20,9 @@ import org.silverwake.model.quantity.DecimalMark;
  * @param columns in order
  * @param rows in order, blank ones left out
  * @param mark how numbers are written
+ * @param units local units that may stand in it
  */
-public record Table(TablePlaces places, Set<String> columns, List<Line> rows, DecimalMark mark) {
+public record Table(TablePlaces places, Set<String> columns, List<Line> rows, DecimalMark mark, LocalUnits units) {
     /**
      * One row.
      *
@@ -45,6 +47,16 @@ public record Table(TablePlaces places, Set<String> columns, List<Line> rows, De
         this(TablePlaces.lines(file), columns, rows, mark);
     }
 
+    /** A table without local units. */
+    public Table(TablePlaces places, Set<String> columns, List<Line> rows, DecimalMark mark) {
+        this(places, columns, rows, mark, LocalUnits.none());
+    }
+
+    /** The same table, in which these local units may stand. */
+    Table withUnits(LocalUnits local) {
+        return new Table(places, columns, rows, mark, local);
+    }
+
     /** A heading or the name of a flow state or class as it stands in column names. */
     public static String columnName(String text) {
         return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
@@ -62,14 +74,14 @@ public record Table(TablePlaces places, Set<String> columns, List<Line> rows, De
                 problems.add(places.heading(column), "this column is missing; add it");
             }
         }
-        return columns.containsAll(required) ? this : new Table(places, columns, List.of(), mark);
+        return columns.containsAll(required) ? this : new Table(places, columns, List.of(), mark, units);
     }
 
     /** The rows, each ready to be read. */
     List<TableRow> read(Problems problems) {
         List<TableRow> list = new ArrayList<>();
         for (Line line : rows) {
-            list.add(new TableRow(places, line, mark, problems));
+            list.add(new TableRow(places, line, mark, units, problems));
         }
         return list;
     }

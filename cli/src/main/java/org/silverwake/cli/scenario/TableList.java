@@ -21,12 +21,6 @@ public final class TableList {
     /** As {@link #STATE}, for particle classes. */
     public static final String CLASS = "CLASS";
 
-    private static final List<Key> POSITION = List.of(
-            KeyTable.longitude("longitude"),
-            KeyTable.latitude("latitude"),
-            Key.word("x", Kind.TEXT, "", "easting in the river layer's own system, in place of longitude and latitude"),
-            Key.word("y", Kind.TEXT, "", "northing in the river layer's own system"));
-
     private TableList() {}
 
     /** Columns by table, in the order in which they are given to be filled in. */
@@ -65,11 +59,7 @@ public final class TableList {
                         key.meaning()));
             }
         }
-        List<String> names = columns.stream().map(Key::path).toList();
-        List<Key> missing =
-                POSITION.stream().filter(k -> !names.contains(k.path())).toList();
-        int after = names.contains("latitude") ? names.indexOf("latitude") + 1 : 1;
-        columns.addAll(after, missing);
+        columns.addAll(1, PositionCells.KEYS);
         for (int i = 0; i < columns.size(); i++) {
             columns.set(i, ofItsStem(columns.get(i), columns));
         }

@@ -11,24 +11,23 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.model.quantity.DecimalMark;
-import org.silverwake.model.quantity.Dimension;
+import org.silverwake.model.quantity.LocalUnits;
 
 /** A row of a table while it is read; notes problems with their place. */
 final class TableRow {
-    private static final Key COORDINATE =
-            Key.quantity("x", Dimension.DIMENSIONLESS, "-", -1e9, 1e9, "", "in the layer's system");
-
     private final TablePlaces places;
     private final long line;
     private final Map<String, String> cells;
     private final DecimalMark mark;
+    private final LocalUnits units;
     private final Problems problems;
 
-    TableRow(TablePlaces places, Table.Line line, DecimalMark mark, Problems problems) {
+    TableRow(TablePlaces places, Table.Line line, DecimalMark mark, LocalUnits units, Problems problems) {
         this.places = places;
         this.line = line.line();
         this.cells = line.cells();
         this.mark = mark;
+        this.units = units;
         this.problems = problems;
     }
 
@@ -70,7 +69,7 @@ final class TableRow {
         boolean bare = cell.get().matches("[+\u2212-]?[\\d.,]+([eE][+\u2212-]?\\d+)?");
         String written = bare && has(unitColumn) ? cell.get() + " " + cells.get(unitColumn) : cell.get();
         try {
-            return OptionalDouble.of(key.read(written, mark));
+            return OptionalDouble.of(key.read(written, mark, units));
         } catch (IllegalArgumentException e) {
             problem(column, e.getMessage());
             return OptionalDouble.empty();
@@ -117,37 +116,8 @@ final class TableRow {
         return quantity(column, key, "");
     }
 
-    /** The position in one of its two ways; a placeholder with a noted problem where it is not one. */
+    /** The position in one of its ways; a placeholder with a noted problem where it is not one. */
     Position position() {
-        boolean degrees = has("longitude") || has("latitude");
-        boolean layer = has("x") || has("y");
-        if (degrees == layer) {
-            problem(
-                    "longitude, latitude",
-                    (degrees ? "are given beside x, y" : "are blank") + "; give longitude and"
-                            + " latitude in degrees (longitude first), or x and y in the layer's system");
-            return new Position(0, 0, false);
-        }
-        if (layer) {
-            return new Position(coordinate("x", COORDINATE), coordinate("y", COORDINATE), true);
-        }
-        double x = coordinate("longitude", KeyTable.longitude("longitude"));
-        double y = coordinate("latitude", KeyTable.longitude("latitude"));
-        if (Math.abs(y) > 90) {
-            problem(
-                    "latitude",
-                    Key.show(y) + " is not allowed; give -90 to 90 deg: longitude comes first, latitude second");
-        }
-        if (x == 0 && y == 0) {
-            problem("longitude, latitude", "0, 0 means no position fix; give the place's own position");
-        }
-        return new Position(x, y, false);
-    }
-
-    private double coordinate(String column, Key key) {
-        if (!has(column)) {
-            problem(column, "is blank; give " + key.range());
-        }
-        return number(column, key).orElse(Double.NaN);
+        return new PositionCells(this, mark).read();
     }
 }

@@ -129,7 +129,7 @@ class SitesTableTest {
                 "Shed,-30.1,-120.1,slurry,1 kg/yr | latitude: -120.1 is not allowed; give -90 to 90 deg: longitude comes first",
                 "Shed,,,slurry,1 kg/yr | are blank; give longitude and latitude in degrees (longitude first)",
                 "Shed,-20.1,,slurry,1 kg/yr | latitude: is blank",
-                "Shed,20 06 W,-30.1,slurry,1 kg/yr | longitude: \"20 06 W\" has blanks inside the number",
+                "Shed,20 66 W,-30.1,slurry,1 kg/yr | longitude: \"20 66 W\": 66 minutes are not allowed; give below 60",
                 ",-20.1,-30.1,slurry,1 kg/yr | name: is blank; give a name",
             })
     void rowsRefused(String row, String message) {

@@ -135,8 +135,9 @@ class AccuracyAndDatumTest {
                 Optional.empty());
         assertThatThrownBy(() -> Placer.place(fork(true), LayerCrs.wgs84(), List.of(arc)))
                 .isInstanceOf(GeoDataException.class)
-                .hasMessageStartingWith("sites.csv:3 site \"Yard\": no transformation from datum NAD27 (EPSG:4267) to WGS"
-                        + " 84 is known at ");
+                .hasMessageStartingWith(
+                        "sites.csv:3 site \"Yard\": no transformation from datum NAD27 (EPSG:4267) to WGS"
+                                + " 84 is known at ");
         assertThat(request.system().text()).isEqualTo("degrees, EPSG:4313");
     }
 }

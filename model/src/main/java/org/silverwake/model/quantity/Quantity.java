@@ -37,6 +37,15 @@ public record Quantity(double si, Dimension dimension) {
      * @throws IllegalArgumentException in words for the user: the number or the unit is missing or wrong, and what is accepted
      */
     public static Quantity parse(String text, Dimension dimension, DecimalMark mark) {
+        return parse(text, dimension, mark, LocalUnits.none());
+    }
+
+    /**
+     * Reads text such as "120 ng/L" or, with local units, "3 sacks/d".
+     *
+     * @throws IllegalArgumentException as above
+     */
+    public static Quantity parse(String text, Dimension dimension, DecimalMark mark, LocalUnits local) {
         Matcher matcher = NUMBER_THEN_UNIT.matcher(text.strip());
         if (!matcher.matches()) {
             throw new IllegalArgumentException("\"" + text + "\" is not a " + dimension.label() + "; give a number"
@@ -51,8 +60,14 @@ public record Quantity(double si, Dimension dimension) {
             throw new IllegalArgumentException(
                     text.strip() + " has no unit; give a " + dimension.label() + " in one of " + dimension.accepted());
         }
-        Unit unit = spelling.isEmpty() ? dimension.units().get(0) : dimension.requireUnit(spelling);
+        Unit unit = spelling.isEmpty() ? dimension.units().get(0) : local.require(spelling, dimension);
         return new Quantity(unit.si(number), dimension);
+    }
+
+    /** What stands after the number, "" where nothing does or where there is no number. */
+    static String unitOf(String text) {
+        Matcher matcher = NUMBER_THEN_UNIT.matcher(text.strip());
+        return matcher.matches() ? matcher.group(2).strip() : "";
     }
 
     /**
