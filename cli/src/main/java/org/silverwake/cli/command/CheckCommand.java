@@ -17,11 +17,10 @@ import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.LocatedSample;
 import org.silverwake.cli.run.OutputFolder;
-import org.silverwake.cli.run.PointLayers;
 import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.run.SampleStep;
+import org.silverwake.cli.run.Scenarios;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.map.CheckPicture;
 import org.silverwake.geo.place.PlacedPoint;
@@ -38,7 +37,9 @@ import picocli.CommandLine.Spec;
         description = "Reads a scenario and its river layer; lists every defect with its remedy, and draws them.",
         footer = {"", "Example: silverwake check scenarios/lantern"})
 public final class CheckCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "A folder that holds scenario.yaml, or such a file.")
+    @Parameters(
+            paramLabel = "SCENARIO",
+            description = "A folder that holds scenario.xlsx or scenario.yaml, or such a file.")
     private Path scenario;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Where results go (default out/<scenario>-check).")
@@ -50,7 +51,7 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
-        ScenarioInput input = ScenarioReader.read(scenario, PointLayers::table);
+        ScenarioInput input = Scenarios.read(scenario);
         Basin basin = Basin.of(input);
         ProfileEnds.check(input, basin);
         Path usual = RunCommand.defaultOut(scenario);

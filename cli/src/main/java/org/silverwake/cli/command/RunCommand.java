@@ -18,6 +18,7 @@ import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
+import org.silverwake.cli.run.Scenarios;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -31,7 +32,9 @@ import picocli.CommandLine.Spec;
         description = "Runs a scenario: maps, profiles, tables, layers and the record of the run.",
         footer = {"", "Example: silverwake run scenarios/lantern --out out/lantern"})
 public final class RunCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "A folder that holds scenario.yaml, or such a file.")
+    @Parameters(
+            paramLabel = "SCENARIO",
+            description = "A folder that holds scenario.xlsx or scenario.yaml, or such a file.")
     private Path scenario;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Where results go (default out/<scenario>).")
@@ -80,7 +83,8 @@ public final class RunCommand implements Callable<Integer> {
     /** out/ and the scenario folder's name, below the working directory. */
     static Path defaultOut(Path scenario) {
         Path absolute = scenario.toAbsolutePath().normalize();
-        boolean file = String.valueOf(absolute.getFileName()).endsWith(".yaml");
+        boolean file = absolute.getFileName() != null
+                && (Scenarios.isWorkbook(absolute) || absolute.toString().endsWith(".yaml"));
         Path folder = file ? absolute.getParent() : absolute;
         return Path.of("out").resolve(String.valueOf(folder.getFileName()));
     }

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
@@ -45,7 +44,7 @@ public final class MainRun {
      */
     public static Outcome run(Path path, Progress progress) {
         progress.step("read the scenario");
-        ScenarioInput scenario = ScenarioReader.read(path, PointLayers::table);
+        ScenarioInput scenario = Scenarios.read(path);
         progress.step("read, assemble and cut the network");
         Basin basin = Basin.of(scenario);
         ProfileEnds.check(scenario, basin);

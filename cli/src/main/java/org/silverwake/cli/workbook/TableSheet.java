@@ -132,10 +132,10 @@ final class TableSheet {
         String cell = "'" + words.text("sheet." + sheetOf) + "'!$B$" + (SheetFrame.FIRST + 1 + column.number());
         String start = heading(column) + ": ";
         String other = words.text("heading." + sheetOf) + " " + column.number();
-        sheet.formula(
+        sheet.formula( // the library writes it as it is: no & or < in it
                 SheetFrame.HEADINGS,
                 at,
-                "\"" + start.replace("\"", "\"\"") + "\"&IF(" + cell + "=\"\",\"" + other + "\"," + cell + ")");
+                "CONCATENATE(\"" + start + "\",IF(" + cell + "=\"\",\"" + other + "\"," + cell + "))");
     }
 
     private String comment(SheetColumn column) {
