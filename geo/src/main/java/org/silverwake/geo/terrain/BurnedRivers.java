@@ -19,6 +19,8 @@ final class BurnedRivers {
     static final int NONE = -1;
 
     private static final int INT_BITS = 32;
+    /** Rounding of places from one coordinate system to another [cells]. */
+    private static final double ABREAST = 1e-5;
 
     private final int columns;
     private final int rows;
@@ -97,14 +99,16 @@ final class BurnedRivers {
         int row = clamp(y[segment] + from * dy, rows);
         int lastColumn = clamp(x[segment] + to * dx, columns);
         int lastRow = clamp(y[segment] + to * dy, rows);
-        int steps = Math.abs(lastColumn - column) + Math.abs(lastRow - row);
+        double corner = ABREAST / Math.hypot(dx, dy);
         add(column, row, segment);
-        for (int k = 0; k < steps; k++) {
+        while (column != lastColumn || row != lastRow) {
             double nextX = column == lastColumn ? Double.POSITIVE_INFINITY : sideAt(x[segment], dx, column);
             double nextY = row == lastRow ? Double.POSITIVE_INFINITY : sideAt(y[segment], dy, row);
-            if (nextX < nextY) {
+            // through a corner it goes slantwise
+            if (nextX <= nextY + corner) {
                 column += dx > 0 ? 1 : -1;
-            } else {
+            }
+            if (nextY <= nextX + corner) {
                 row += dy > 0 ? 1 : -1;
             }
             add(column, row, segment);
@@ -194,16 +198,19 @@ final class BurnedRivers {
                 double ay = (y[s] - row) * aspect;
                 double bx = x[s + 1] - column;
                 double by = (y[s + 1] - row) * aspect;
-                double t = nearest(ax, ay, bx - ax, by - ay);
+                double beyond = along(ax, ay, bx - ax, by - ay);
+                double t = Math.max(0, Math.min(1, beyond));
                 double px = t == 1 ? bx : ax + t * (bx - ax);
                 double py = t == 1 ? by : ay + t * (by - ay);
-                consider(k, t, px * px + py * py, cell);
+                consider(k, beyond, px * px + py * py, cell);
             }
         }
 
-        private static double nearest(double ax, double ay, double dx, double dy) {
+        /** Where along a stretch, 0 to 1 and beyond, the origin lies abreast; exactly 0 and 1 at its ends. */
+        private static double along(double ax, double ay, double dx, double dy) {
             double length = dx * dx + dy * dy;
-            return length == 0 ? 0 : Math.max(0, Math.min(1, -(ax * dx + ay * dy) / length));
+            double t = length == 0 ? 0 : -(ax * dx + ay * dy) / length;
+            return Math.abs(t - Math.rint(t)) * Math.sqrt(length) < ABREAST ? Math.rint(t) : t;
         }
 
         private void consider(int crossing, double t, double found, int cell) {
@@ -218,13 +225,9 @@ final class BurnedRivers {
         }
 
         private boolean isBefore(int candidate, int s, double t) {
-            boolean starts = t == 0 && s == firstVertex[candidate];
-            boolean started = isAtStart();
+            boolean starts = t <= 0 && s == firstVertex[candidate];
+            boolean started = fraction <= 0 && segment == firstVertex[reach];
             return starts == started ? candidate < reach : starts;
-        }
-
-        private boolean isAtStart() {
-            return fraction == 0 && segment == firstVertex[reach];
         }
 
         /** The reach found, or {@link #NONE}. */
@@ -237,15 +240,15 @@ final class BurnedRivers {
             return at;
         }
 
-        /** Whether what was found is the very beginning of a reach into which no other flows. */
+        /** Whether the cell lies beyond the beginning of the reach found, into which no other flows. */
         boolean isHead() {
-            return headwater.get(reach) && isAtStart();
+            return fraction < 0 && segment == firstVertex[reach] && headwater.get(reach);
         }
 
-        /** Whether what was found is an end of the network: where a river begins or where it flows out. */
-        boolean isFreeEnd() {
-            boolean end = fraction == 1 && segment + 2 == firstVertex[reach + 1] && last.get(reach);
-            return end || isHead();
+        /** Whether the cell lies beyond an end of the network: before a river begins, or past where it flows out. */
+        boolean isPastEnd() {
+            boolean past = fraction > 1 && segment + 2 == firstVertex[reach + 1] && last.get(reach);
+            return past || isHead();
         }
     }
 }
