@@ -3,6 +3,8 @@
 
 package org.silverwake.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.silverwake.cli.command.Silverwake;
 import org.silverwake.geo.map.Fonts;
@@ -35,10 +37,28 @@ public final class Main {
         }
     }
 
+    /** The user's own cache, or where there is no home to keep one in, a folder among the temporary files. */
     private static Path cache() {
+        String local = System.getenv("LOCALAPPDATA");
         String given = System.getenv("XDG_CACHE_HOME");
-        Path home =
-                given != null && !given.isBlank() ? Path.of(given) : Path.of(System.getProperty("user.home"), ".cache");
-        return home.resolve("silverwake");
+        Path base = local != null && !local.isBlank()
+                ? Path.of(local)
+                : given != null && !given.isBlank()
+                        ? Path.of(given)
+                        : Path.of(System.getProperty("user.home"), ".cache");
+        Path own = base.resolve("silverwake");
+        try {
+            Files.createDirectories(own);
+            if (Files.isWritable(own)) {
+                return own;
+            }
+        } catch (IOException e) {
+            return temporary();
+        }
+        return temporary();
+    }
+
+    private static Path temporary() {
+        return Path.of(System.getProperty("java.io.tmpdir"), "silverwake-" + System.getProperty("user.name"));
     }
 }
