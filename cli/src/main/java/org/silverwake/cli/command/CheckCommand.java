@@ -18,6 +18,7 @@ import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.LocatedSample;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.ProfileEnds;
+import org.silverwake.cli.run.ReachClasses;
 import org.silverwake.cli.run.SampleStep;
 import org.silverwake.cli.run.Scenarios;
 import org.silverwake.cli.scenario.ScenarioInput;
@@ -54,6 +55,7 @@ public final class CheckCommand implements Callable<Integer> {
         ScenarioInput input = Scenarios.read(scenario);
         Basin basin = Basin.of(input);
         ProfileEnds.check(input, basin);
+        List<String> classWarnings = ReachClasses.find(input, basin).warnings();
         Path usual = RunCommand.defaultOut(scenario);
         Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));
         List<String> sampleWarnings = new ArrayList<>();
@@ -90,6 +92,7 @@ public final class CheckCommand implements Callable<Integer> {
         basin.warnings().forEach(w -> print.println("warning: " + w));
         SampleSummary.understood(samples, print);
         sampleWarnings.forEach(w -> print.println("warning: " + w));
+        classWarnings.forEach(w -> print.println("warning: " + w));
         print.println("written to " + target);
         print.flush();
         return 0;

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.map.ReachShade;
 import org.silverwake.geo.write.Column;
 import org.silverwake.geo.write.ReachLayer;
 import org.silverwake.geo.write.ReachLayers;
@@ -72,7 +73,7 @@ public final class Layers {
         String name = outcome.scenario().states().get(state).name();
         Optional<ReachStyle> style = shown.map(g -> new ReachStyle(
                 "class",
-                Shading.classes(outcome.screening().rule().factor(g.observable().medium()))));
+                Shading.classes(outcome.screening().rule().factor(g.observable().medium()), true)));
         return new ReachLayer(
                 "reaches_" + plain(name),
                 outcome.scenario().project().title() + ", " + name,
@@ -89,6 +90,7 @@ public final class Layers {
                 Column.text("river"),
                 Column.text("flow_state"),
                 Column.text("class"),
+                Column.text("reach_classes"),
                 Column.real("length_m"),
                 Column.real("discharge_head_m3_per_s"),
                 Column.real("discharge_end_m3_per_s"),
@@ -117,13 +119,8 @@ public final class Layers {
                 reach.part().featureId(),
                 reach.name().orElse(null),
                 outcome.scenario().states().get(s).name(),
-                shown.map(g -> Shading.of(
-                                        answer(g, r, s),
-                                        outcome.screening()
-                                                .rule()
-                                                .factor(g.observable().medium()))
-                                .key())
-                        .orElse(null),
+                shown.map(g -> shade(g, r, s).key()).orElse(null),
+                String.join("; ", outcome.screening().classes(r)),
                 reach.lengthMeters(),
                 result.input().hydraulics().water(s).head(r),
                 result.input().hydraulics().water(s).end(r),
@@ -135,12 +132,23 @@ public final class Layers {
                 bed ? result.bedLow(r) * MILLIGRAMS_PER_KILOGRAM : null,
                 bed ? result.bedHigh(r) * MILLIGRAMS_PER_KILOGRAM : null));
         for (Guideline guideline : guidelines) {
+            if (outcome.screening().isLeftOut(guideline, r)) {
+                row.addAll(Arrays.asList(SummaryLines.DOES_NOT_APPLY, null, null));
+                continue;
+            }
             ScreeningRow answer = answer(guideline, r, s);
             row.add(answer.answer().words());
             row.add(answer.ratioLow().orElse(null));
             row.add(answer.ratioHigh().orElse(null));
         }
         return row;
+    }
+
+    private ReachShade shade(Guideline guideline, int r, int s) {
+        double factor = outcome.screening().rule().factor(guideline.observable().medium());
+        return outcome.screening().isLeftOut(guideline, r)
+                ? ReachShade.DOES_NOT_APPLY
+                : Shading.of(answer(guideline, r, s), factor);
     }
 
     private ScreeningRow answer(Guideline guideline, int r, int s) {

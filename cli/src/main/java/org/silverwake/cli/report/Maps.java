@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
@@ -20,6 +22,7 @@ import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
+import org.silverwake.geo.map.ReachShade;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Answer;
 import org.silverwake.model.screening.Averaging;
@@ -33,10 +36,12 @@ public final class Maps {
 
     private final Outcome outcome;
     private final boolean withSites;
+    private final SummaryLines summary;
 
     private Maps(Outcome outcome, boolean withSites) {
         this.outcome = outcome;
         this.withSites = withSites;
+        this.summary = SummaryLines.of(outcome);
     }
 
     /**
@@ -90,7 +95,10 @@ public final class Maps {
                 project.title(),
                 subtitle(guideline, state),
                 "Estimate compared with the guideline",
-                Shading.classes(factor),
+                Shading.classes(factor, isSomewhereLeftOut(guideline)),
+                new MapSheet.Summary(
+                        state == ALL_STATES ? "By this value" : "By this value, in this flow state alone",
+                        summary.forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
                 marks,
                 points(),
                 List.of(new GuidelineLine(
@@ -130,7 +138,15 @@ public final class Maps {
         return what + ", flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
     }
 
+    private boolean isSomewhereLeftOut(Guideline guideline) {
+        return IntStream.range(0, outcome.screening().reaches())
+                .anyMatch(r -> outcome.screening().isLeftOut(guideline, r));
+    }
+
     private ReachMark mark(Guideline guideline, int state, int reach) {
+        if (outcome.screening().isLeftOut(guideline, reach)) {
+            return new ReachMark(ReachShade.DOES_NOT_APPLY.ordinal(), false, false, false);
+        }
         ScreeningRow row = state == ALL_STATES
                 ? outcome.screening().row(guideline, reach)
                 : outcome.screening().inState(guideline, reach, state);

@@ -6,9 +6,11 @@ package org.silverwake.cli.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -59,6 +61,8 @@ final class ReachesTable {
                 "chainage to [m]",
                 "flipped",
                 "river",
+                "classes",
+                "values that do not apply here",
                 "flow state",
                 "no water",
                 "length [m]",
@@ -123,6 +127,11 @@ final class ReachesTable {
                 .number(reach.part().toMeters())
                 .yes(reach.part().flipped())
                 .text(reach.name().orElse(""))
+                .text(String.join("; ", outcome.screening().classes(r)))
+                .text(outcome.screening().compared().stream()
+                        .filter(g -> outcome.screening().isLeftOut(g, r))
+                        .map(Guideline::id)
+                        .collect(Collectors.joining("; ")))
                 .text(outcome.scenario().states().get(s).name())
                 .yes(!wet)
                 .number(reach.lengthMeters())

@@ -9,19 +9,18 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
-import org.silverwake.model.screening.Medium;
-import org.silverwake.model.screening.ScreeningSummary;
+import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
 
 /** What a run prints at its end: people first, then the river, the budget, defects, warnings, where things are. */
 public final class RunSummary {
     private static final double KILOGRAMS_PER_YEAR = 31557600;
-    private static final double KILOMETER = 1000;
     private static final double MILLIS = 1000;
 
     private RunSummary() {}
@@ -38,6 +37,7 @@ public final class RunSummary {
         }
         budget(outcome, print);
         SampleSummary.compared(outcome, print);
+        Abstractions.lines(outcome).forEach(line -> print.println("  " + line));
         defects(outcome.basin().map().defects(), print);
         CorrectionsReport.print(outcome.basin(), outcome.scenario().corrections(), print);
         outcome.warnings().forEach(w -> print.println("warning: " + w));
@@ -52,27 +52,15 @@ public final class RunSummary {
         print.flush();
     }
 
+    /** People first: drinking-water values together, river-water values together, then each value by itself. */
     private static void answers(Outcome outcome, PrintWriter print) {
-        double[] lengths = new double[outcome.basin().network().size()];
-        for (int r = 0; r < lengths.length; r++) {
-            lengths[r] = outcome.basin().table().length(r);
-        }
-        String guideline = "";
-        for (ScreeningSummary.Line line : ScreeningSummary.of(outcome.screening(), lengths)) {
-            if (!line.guideline().id().equals(guideline)) {
-                guideline = line.guideline().id();
-                print.println("  " + line.guideline().displayName() + " ("
-                        + line.guideline().printed() + ", "
-                        + line.guideline().observable().words() + ")");
-            }
-            boolean atPlaces = line.guideline().scope() == Medium.Scope.DRINKING_PLACE;
-            print.printf(
-                    java.util.Locale.ROOT,
-                    "    %-24s %6d people, %d intakes%s%n",
-                    line.answer().words(),
-                    line.people(),
-                    line.intakes(),
-                    atPlaces ? "" : ", " + Numbers.shown(line.riverLength() / KILOMETER, 4) + " km of river");
+        SummaryLines lines = SummaryLines.of(outcome);
+        lines.groups().forEach(group -> lines.paragraph(group).forEach(line -> print.println("  " + line)));
+        lines.uncounted().forEach(line -> print.println("  " + line));
+        for (Guideline guideline : outcome.screening().compared()) {
+            print.println("  " + guideline.displayName() + " (" + guideline.printed() + ", "
+                    + guideline.observable().words() + "): "
+                    + lines.inOneLine(List.of(guideline), OptionalInt.empty()));
         }
         outcome.screening()
                 .listed()

@@ -3,6 +3,7 @@
 
 package org.silverwake.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.LineClass;
@@ -16,8 +17,17 @@ final class Shading {
 
     private Shading() {}
 
+    /** Classes in the order of the legend, with the one of reaches to which a value does not apply, if there are any. */
+    static List<LineClass> classes(double factor, boolean isSomewhereLeftOut) {
+        List<LineClass> classes = new ArrayList<>(classes(factor));
+        if (isSomewhereLeftOut) {
+            classes.add(ReachShade.DOES_NOT_APPLY.withLegend("This value does not apply here"));
+        }
+        return classes;
+    }
+
     /** Classes in the order of the legend, for a stated factor [-]. */
-    static List<LineClass> classes(double factor) {
+    private static List<LineClass> classes(double factor) {
         String f = Numbers.shown(factor, 3);
         return List.of(
                 ReachShade.FAR_ABOVE.withLegend("Above, by more than " + Numbers.shown(FAR * factor, 3) + " x"),

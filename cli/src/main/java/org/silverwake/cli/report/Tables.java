@@ -18,19 +18,15 @@ import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.NotAssessed;
-import org.silverwake.model.screening.Receptor;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.screening.ScreeningRow;
-import org.silverwake.model.screening.ScreeningSummary;
 import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
-import org.silverwake.model.transport.SteadyResult.Fraction;
 
 /** All tables of a run. */
 public final class Tables {
     private static final double SECONDS_PER_YEAR = 31557600;
-    private static final double NANOGRAMS_PER_LITER = 1e9;
     private static final double KILOMETER = 1000;
 
     private Tables() {}
@@ -39,10 +35,11 @@ public final class Tables {
     public static void write(Outcome outcome, Path folder) {
         ReachesTable.write(outcome, folder.resolve("reaches.csv"));
         screening(outcome, folder.resolve("screening.csv"));
-        summary(outcome, folder.resolve("summary.csv"));
+        SummaryTable.write(outcome, folder.resolve("summary.csv"));
         balance(outcome, folder.resolve("balance.csv"));
         sites(outcome, folder.resolve("sites.csv"));
-        places(outcome, folder.resolve("places.csv"));
+        PlacesTable.write(outcome, folder.resolve("places.csv"));
+        Abstractions.write(outcome, folder.resolve("abstractions.csv"));
         water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"));
         CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"));
@@ -76,28 +73,46 @@ public final class Tables {
         Screening screening = outcome.screening();
         try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
             for (Guideline guideline : screening.compared()) {
-                for (ScreeningRow row : screening.rows(guideline)) {
-                    screeningRow(csv, outcome, guideline, row);
+                for (int r = 0; r < screening.reaches(); r++) {
+                    if (screening.applies(guideline, r)) {
+                        guideline(csv, outcome, guideline, r);
+                        screeningRow(csv, outcome, guideline, screening.row(guideline, r));
+                    } else if (screening.isLeftOut(guideline, r)) {
+                        guideline(csv, outcome, guideline, r);
+                        leftOut(csv);
+                    }
                 }
             }
         }
     }
 
-    private static void screeningRow(CsvTableWriter csv, Outcome outcome, Guideline guideline, ScreeningRow row) {
-        var reach = outcome.basin().reach(row.reach());
-        double unit = guideline.fromSi();
+    private static void guideline(CsvTableWriter csv, Outcome outcome, Guideline guideline, int r) {
+        var reach = outcome.basin().reach(r);
         csv.text(guideline.displayName())
                 .text(guideline.unit())
-                .number(guideline.value() * unit)
+                .number(guideline.value() * guideline.fromSi())
                 .text(guideline.observable().words())
                 .text(guideline.observable().averaging().words())
                 .text(guideline.checked().word())
                 .text(reach.id())
                 .text(reach.part().featureId())
-                .text(reach.name().orElse(""))
-                .text(row.answer().words())
-                .text(row.verdict().reason().map(NotAssessed::words).orElse(""));
-        csv.number(row.values().map(v -> v.band().low() * unit).orElse(Double.NaN))
+                .text(reach.name().orElse(""));
+    }
+
+    /** As many cells as a row has behind the guideline and the reach. */
+    private static void leftOut(CsvTableWriter csv) {
+        csv.text(SummaryLines.DOES_NOT_APPLY).text("not chosen by the classes of the reach");
+        for (int k = 0; k < 10; k++) {
+            csv.text("");
+        }
+        csv.end();
+    }
+
+    private static void screeningRow(CsvTableWriter csv, Outcome outcome, Guideline guideline, ScreeningRow row) {
+        double unit = guideline.fromSi();
+        csv.text(row.answer().words())
+                .text(row.verdict().reason().map(NotAssessed::words).orElse(""))
+                .number(row.values().map(v -> v.band().low() * unit).orElse(Double.NaN))
                 .number(row.values().map(v -> v.band().high() * unit).orElse(Double.NaN))
                 .number(row.values().map(v -> v.band().background() * unit).orElse(Double.NaN))
                 .number(row.ratioLow().orElse(Double.NaN))
@@ -117,40 +132,6 @@ public final class Tables {
                                 .map(s -> outcome.scenario().states().get(s).name())
                                 .toList()))
                 .end();
-    }
-
-    private static void summary(Outcome outcome, Path file) {
-        List<String> header = List.of("guideline", "answer", "people [-]", "drinking intakes [-]", "river [km]");
-        double[] lengths = new double[outcome.basin().network().size()];
-        for (int r = 0; r < lengths.length; r++) {
-            lengths[r] = outcome.basin().table().length(r);
-        }
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
-            for (ScreeningSummary.Line line : ScreeningSummary.of(outcome.screening(), lengths)) {
-                csv.text(line.guideline().displayName())
-                        .text(line.answer().words())
-                        .number(line.people())
-                        .number(line.intakes())
-                        .number(line.riverLength() / KILOMETER)
-                        .end();
-            }
-            for (Guideline listed : outcome.screening().listed()) {
-                csv.text(listed.displayName())
-                        .text(listed.scope().words())
-                        .text("")
-                        .text("")
-                        .text("")
-                        .end();
-            }
-            for (String gap : outcome.gaps()) {
-                csv.text(gap)
-                        .text("no national value")
-                        .text("")
-                        .text("")
-                        .text("")
-                        .end();
-            }
-        }
     }
 
     private static void balance(Outcome outcome, Path file) {
@@ -255,65 +236,6 @@ public final class Tables {
             }
         }
         return String.join("; ", ratios);
-    }
-
-    private static void places(Outcome outcome, Path file) {
-        List<String> header = List.of(
-                "place",
-                "use",
-                "people [-]",
-                "longitude [deg]",
-                "latitude [deg]",
-                "distance to river [m]",
-                "reach",
-                "flow state",
-                "no water",
-                "total Hg, whole, low [ng/L]",
-                "total Hg, whole, high [ng/L]",
-                "background [ng/L]",
-                "guideline",
-                "answer",
-                "reason");
-        List<PlacedPoint> points = outcome.basin().points("place");
-        SteadyResult result = outcome.result();
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
-            for (int i = 0; i < points.size(); i++) {
-                ScenarioInput.Place place = outcome.scenario().places().get(i);
-                Receptor receptor = outcome.screening().receptors().get(i);
-                int r = receptor.reach().orElseThrow();
-                for (int s = 0; s < outcome.scenario().states().size(); s++) {
-                    boolean wet = result.isWet(s, r);
-                    for (Guideline guideline : outcome.screening().compared()) {
-                        var verdict = outcome.screening().verdict(guideline, receptor);
-                        if (verdict.isEmpty()) {
-                            continue;
-                        }
-                        csv.text(place.name())
-                                .text(Words.uses(place.uses()))
-                                .number(place.people())
-                                .text(Numbers.degrees(points.get(i).longitude()))
-                                .text(Numbers.degrees(points.get(i).latitude()))
-                                .number(points.get(i).distanceMeters())
-                                .text(outcome.basin().reach(r).id())
-                                .text(outcome.scenario().states().get(s).name())
-                                .yes(!wet)
-                                .number(wet ? result.low(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
-                                .number(wet ? result.high(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : Double.NaN)
-                                .number(
-                                        wet
-                                                ? result.background(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER
-                                                : Double.NaN)
-                                .text(guideline.displayName())
-                                .text(verdict.get().answer().words())
-                                .text(verdict.get()
-                                        .reason()
-                                        .map(NotAssessed::words)
-                                        .orElse(""))
-                                .end();
-                    }
-                }
-            }
-        }
     }
 
     /** Every reach at which water was assumed or corrected; the warnings name only the first ones. */

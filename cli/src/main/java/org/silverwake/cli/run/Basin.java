@@ -57,7 +57,7 @@ public record Basin(
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
-CorrectionStep step = new CorrectionStep(scenario.corrections());
+        CorrectionStep step = new CorrectionStep(scenario.corrections());
         Assembly.Corrected assembled =
                 Assembly.corrected(layer, options(layer, rivers, elevation).withCorrections(step.network()));
         step.heard(assembled.corrections());

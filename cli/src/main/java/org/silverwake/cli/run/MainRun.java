@@ -48,16 +48,17 @@ public final class MainRun {
         progress.step("read, assemble and cut the network");
         Basin basin = Basin.of(scenario);
         ProfileEnds.check(scenario, basin);
+        ReachClasses classes = ReachClasses.find(scenario, basin);
         progress.step("route water");
         Water water = WaterStep.run(scenario, basin);
         progress.step("carry solids and mercury");
         TransportInput input = MercuryStep.input(scenario, basin, water);
         SteadyResult result = carry(scenario, input);
         progress.step("screen");
-        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result);
+        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes);
         List<String> sampleWarnings = new ArrayList<>();
         List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
-        List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result));
+        List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
         return new Outcome(
                 scenario,
@@ -82,9 +83,11 @@ public final class MainRun {
         }
     }
 
-    private static List<String> warnings(ScenarioInput scenario, Basin basin, Water water, SteadyResult result) {
+    private static List<String> warnings(
+            ScenarioInput scenario, Basin basin, Water water, SteadyResult result, ReachClasses classes) {
         List<String> warnings = new ArrayList<>(scenario.warnings());
         warnings.addAll(basin.warnings());
+        warnings.addAll(classes.warnings());
         warnings.addAll(water.notes());
         kinds(warnings, basin);
         for (int s = 0; s < scenario.states().size(); s++) {

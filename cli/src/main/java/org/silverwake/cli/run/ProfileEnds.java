@@ -52,7 +52,7 @@ public final class ProfileEnds {
                 .map(basin::reachAt);
     }
 
-    private static String hint(Basin basin, String word) {
+    static String hint(Basin basin, String word) {
         List<String> known = new ArrayList<>();
         basin.map().reaches().forEach(reach -> known.add(reach.part().featureId()));
         basin.points().stream().map(PlacedPoint::request).forEach(request -> known.add(request.name()));

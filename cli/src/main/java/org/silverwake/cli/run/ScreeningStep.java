@@ -13,6 +13,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.GuidelineChoice;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ReachValues;
@@ -41,15 +42,26 @@ final class ScreeningStep {
      */
     record Outcome(Screening screening, List<String> gaps) {}
 
-    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result) {
+    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result, ReachClasses classes) {
         List<String> gaps = new ArrayList<>();
-        List<Guideline> chosen = chosen(scenario, gaps);
+        List<Guideline> general = chosen(scenario, gaps);
         Screening screening = Screening.of(
                 values(scenario, basin, result),
-                chosen,
+                withThoseOf(classes, scenario, general),
                 receptors(scenario, basin),
-                ScreeningRule.of(scenario.settings()));
+                ScreeningRule.of(scenario.settings()),
+                GuidelineChoice.of(general.stream().map(Guideline::id).toList(), classes.groups()));
         return new Outcome(screening, List.copyOf(gaps));
+    }
+
+    private static List<Guideline> withThoseOf(ReachClasses classes, ScenarioInput scenario, List<Guideline> general) {
+        Map<String, Guideline> all = new LinkedHashMap<>();
+        general.forEach(g -> all.put(g.id(), g));
+        GuidelineLibrary library = GuidelineFiles.library(scenario.guidelines().ownTable());
+        classes.groups().stream()
+                .flatMap(group -> group.guidelines().stream())
+                .forEach(id -> all.putIfAbsent(id, library.require(id)));
+        return List.copyOf(all.values());
     }
 
     private static List<Guideline> chosen(ScenarioInput scenario, List<String> gaps) {

@@ -33,6 +33,7 @@ final class KeyList {
         mercury(keys);
         tables(keys);
         samples(keys);
+        ReachClassSection.keys(keys);
         outputs(keys);
         for (Setting setting : SettingList.all()) {
             keys.add(Key.of(setting));

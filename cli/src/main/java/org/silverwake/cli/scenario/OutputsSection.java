@@ -39,13 +39,15 @@ final class OutputsSection {
         }
     }
 
-    static Guidelines guidelines(ScenarioValue section, ScenarioValue map, Sources sources) {
+    /** Guidelines used in general; the map may also show one of those that classes of reaches use. */
+    static Guidelines guidelines(ScenarioValue section, List<String> ofClasses, ScenarioValue map, Sources sources) {
         Optional<Path> own = sources.find("guidelines", section.at("file"));
         OutputsSection outputs = of(own, section.at("file"));
         for (ScenarioValue item : section.at("use").items()) {
             item.text().ifPresent(id -> outputs.choose(id, item));
         }
         section.at("jurisdiction").text().ifPresent(name -> outputs.jurisdiction(name, section.at("jurisdiction")));
+        ofClasses.forEach(id -> outputs.library.find(id).ifPresent(g -> outputs.chosen.putIfAbsent(id, g)));
         outputs.check(map);
         return new Guidelines(
                 section.at("use").texts(), section.at("jurisdiction").text(), own);

@@ -11,11 +11,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Abstraction;
+import org.silverwake.cli.scenario.ScenarioInput.Field;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
@@ -31,8 +34,36 @@ final class PlaceTables {
             400_000,
             "",
             "discharge, or discharge_STATE for each flow state");
-    private static final Key PEOPLE =
-            Key.quantity("people", Dimension.DIMENSIONLESS, "-", 0, 1e8, "", "people who depend on it; 0 if blank");
+    private static final Key PEOPLE = Key.quantity(
+            "people", Dimension.DIMENSIONLESS, "-", 0, 1e8, "", "people who depend on it; not known if blank");
+    private static final Key AREA =
+            Key.quantity("area", Dimension.AREA, "ha", 1e-3, 1e7, "", "irrigation: land watered");
+    /** Common practice, no source. */
+    private static final double PLOUGH_DEPTH = 0.2;
+
+    private static final Key DEPTH = Key.quantity(
+            "plough_depth",
+            Dimension.LENGTH,
+            "m",
+            0.01,
+            2,
+            "",
+            "irrigation: depth that is ploughed; 0.2 m if blank (common practice, no source)");
+    /** Common practice, no source. */
+    private static final double SOIL_DENSITY = 1300;
+
+    private static final Key SOIL = Key.quantity(
+            "soil_density",
+            Dimension.DENSITY,
+            "kg/m3",
+            200,
+            2500,
+            "",
+            "irrigation: bulk density of the dry soil; 1300 kg/m3 if blank (common practice, no source)");
+    private static final List<String> FIELD =
+            List.of("area", "area_unit", "plough_depth", "plough_depth_unit", "soil_density", "soil_density_unit");
+    private static final String IRRIGATION = "irrigation";
+    private static final int NAMED = 5;
 
     private static final List<String> USES = Arrays.stream(PlaceUse.values())
             .map(use -> use.name().toLowerCase(Locale.ROOT).replace('_', ' '))
@@ -45,6 +76,11 @@ final class PlaceTables {
                     Key.word("name", Kind.TEXT, "", "required, each once"),
                     Key.choice("use", USES, "", "required: one or more, separated by ; or a vertical bar"),
                     PEOPLE,
+                    Key.word(
+                            "people_source",
+                            Kind.TEXT,
+                            "",
+                            "where the number comes from: a census and its year, a head count, an estimate and whose"),
                     Key.word("note", Kind.TEXT, "", "free")),
             "gauges",
             List.of(Key.word("name", Kind.TEXT, "", "required, each once"), DISCHARGE),
@@ -52,7 +88,10 @@ final class PlaceTables {
             List.of(
                     Key.word("name", Kind.TEXT, "", "required, each once"),
                     DISCHARGE,
-                    Key.word("use", Kind.TEXT, "", "what the water is taken for")))));
+                    Key.word("use", Kind.TEXT, "", "what the water is taken for, such as irrigation"),
+                    AREA,
+                    DEPTH,
+                    SOIL))));
 
     private final StateNames states;
     private final Problems problems;
@@ -68,7 +107,7 @@ final class PlaceTables {
     }
 
     List<Place> places(Table table) {
-        Set<String> own = new LinkedHashSet<>(List.of("name", "use", "people", "note"));
+        Set<String> own = new LinkedHashSet<>(List.of("name", "use", "people", "people_source", "note"));
         own.addAll(PositionCells.COLUMNS);
         Table checked = table.checkColumns(own, List.of("name", "use"), problems);
         List<Place> places = new ArrayList<>();
@@ -79,10 +118,28 @@ final class PlaceTables {
                     row.requireName(seen),
                     uses(row),
                     people(row),
+                    row.text("people_source").orElse(""),
                     row.position(),
                     row.text("note").orElse("")));
         }
+        warnOfSources(table.places().heading("people_source"), places);
         return places;
+    }
+
+    private void warnOfSources(String where, List<Place> places) {
+        List<String> unsourced = places.stream()
+                .filter(p -> p.people().orElse(0) > 0 && p.peopleSource().isBlank())
+                .map(Place::name)
+                .toList();
+        if (!unsourced.isEmpty()) {
+            int more = Math.max(0, unsourced.size() - NAMED);
+            problems.warn(
+                    where,
+                    "is blank for " + String.join(", ", unsourced.subList(0, unsourced.size() - more))
+                            + (more > 0 ? " and " + more + " more" : "")
+                            + "; say where each number of people comes from (a census and its year, a head count, an"
+                            + " estimate and whose)");
+        }
     }
 
     List<Gauge> gauges(Table table) {
@@ -96,7 +153,9 @@ final class PlaceTables {
     }
 
     List<Abstraction> abstractions(Table table) {
-        Table checked = checkDischargeTable(table, List.of("use"));
+        List<String> more = new ArrayList<>(FIELD);
+        more.add("use");
+        Table checked = checkDischargeTable(table, more);
         List<Abstraction> abstractions = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (TableRow row : checked.read(problems)) {
@@ -105,9 +164,32 @@ final class PlaceTables {
                     row.requireName(seen),
                     row.position(),
                     discharge(row),
-                    row.text("use").orElse("")));
+                    row.text("use").orElse(""),
+                    field(row)));
         }
         return abstractions;
+    }
+
+    private static Optional<Field> field(TableRow row) {
+        boolean waters = row.text("use").orElse("").toLowerCase(Locale.ROOT).contains(IRRIGATION);
+        for (String column : FIELD) {
+            if (!waters && row.has(column) && !column.endsWith("_unit")) {
+                row.problem(
+                        column, "is given, but the use is not irrigation; leave it blank or give irrigation as use");
+            }
+        }
+        OptionalDouble area = row.quantity("area", AREA, "area_unit");
+        OptionalDouble depth = row.quantity("plough_depth", DEPTH, "plough_depth_unit");
+        OptionalDouble soil = row.quantity("soil_density", SOIL, "soil_density_unit");
+        if (waters && area.isEmpty() && !row.has("area")) {
+            row.warn(
+                    "area",
+                    "is blank, so mercury added to the soil is not told, only mercury that goes to the fields; give the"
+                            + " area watered, such as 40 ha");
+        }
+        return area.isPresent()
+                ? Optional.of(new Field(area.getAsDouble(), depth.orElse(PLOUGH_DEPTH), soil.orElse(SOIL_DENSITY)))
+                : Optional.empty();
     }
 
     private Table checkDischargeTable(Table table, List<String> more) {
@@ -143,11 +225,11 @@ final class PlaceTables {
         return uses;
     }
 
-    private static int people(TableRow row) {
+    private static OptionalInt people(TableRow row) {
         OptionalDouble people = row.number("people", PEOPLE);
         if (people.isPresent() && people.getAsDouble() != Math.rint(people.getAsDouble())) {
             row.problem("people", people.getAsDouble() + " is not a whole number; give a count");
         }
-        return (int) people.orElse(0);
+        return people.isPresent() ? OptionalInt.of((int) people.getAsDouble()) : OptionalInt.empty();
     }
 }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
 
@@ -269,8 +270,18 @@ public record ScenarioInput(
         }
     }
 
-    /** A receptor: village, intake, fishing ground ... with its uses and the people who depend on it. */
-    public record Place(String where, String name, List<PlaceUse> uses, int people, Position position, String note) {
+    /**
+     * A receptor: village, intake, fishing ground ... with its uses and the people who depend on it. People are empty where
+     * nobody knows how many; their source says where the number comes from, "" where that is not told.
+     */
+    public record Place(
+            String where,
+            String name,
+            List<PlaceUse> uses,
+            OptionalInt people,
+            String peopleSource,
+            Position position,
+            String note) {
         /** Copies the lists. */
         public Place {
             uses = List.copyOf(uses);
@@ -297,13 +308,17 @@ public record ScenarioInput(
         }
     }
 
-    /** A declared abstraction [m3/s] by state. */
-    public record Abstraction(String where, String name, Position position, List<Double> discharge, String use) {
+    /** A declared abstraction [m3/s] by state, and the field it waters, if it waters one of known area. */
+    public record Abstraction(
+            String where, String name, Position position, List<Double> discharge, String use, Optional<Field> field) {
         /** Copies the lists. */
         public Abstraction {
             discharge = List.copyOf(discharge);
         }
     }
+
+    /** Watered land: area [m2], depth to which it is ploughed [m], bulk density of its dry soil [kg/m3]. */
+    public record Field(double area, double ploughDepth, double soilDensity) {}
 
     /** Guideline values by id, by jurisdiction, and from a user's own table. */
     public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {

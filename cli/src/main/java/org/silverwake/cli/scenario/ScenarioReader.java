@@ -17,6 +17,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Background;
 import org.silverwake.cli.scenario.ScenarioInput.Discharge;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
+import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Project;
@@ -107,6 +108,9 @@ public final class ScenarioReader {
         List<Gauge> gaugeList = sources.table("gauges", root.atPath("gauges.file"))
                 .map(places::gauges)
                 .orElse(List.of());
+        ScenarioValue classes = root.at("reach-classes");
+        Guidelines guidelines = OutputsSection.guidelines(
+                root.at("guidelines"), ReachClassSection.guidelines(classes), root.atPath("outputs.map"), sources);
         ScenarioInput input = new ScenarioInput(
                 folder,
                 project(root),
@@ -126,9 +130,9 @@ public final class ScenarioReader {
                         .orElse(List.of()),
                 new SamplesSection(root.at("samples"), sources, names, problems)
                         .read(named(siteList, placeList, gaugeList)),
-                List.of(),
+                ReachClassSection.read(classes, guidelines.ownTable(), sources),
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
-                OutputsSection.guidelines(root.at("guidelines"), root.atPath("outputs.map"), sources),
+                guidelines,
                 OutputsSection.outputs(root.at("outputs")),
                 root.units().definitions(),
                 sources.files(),

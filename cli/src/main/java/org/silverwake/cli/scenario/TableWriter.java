@@ -48,6 +48,13 @@ final class TableWriter {
             ScenarioWriter.position(json, abstraction.position());
             ScenarioWriter.numbers(json, "discharge [m3/s]", abstraction.discharge());
             json.writeStringField("use", abstraction.use());
+            if (abstraction.field().isPresent()) {
+                json.writeNumberField("area [m2]", abstraction.field().get().area());
+                json.writeNumberField(
+                        "plough_depth [m]", abstraction.field().get().ploughDepth());
+                json.writeNumberField(
+                        "soil_density [kg/m3]", abstraction.field().get().soilDensity());
+            }
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -91,7 +98,10 @@ final class TableWriter {
             json.writeString(ScenarioWriter.word(use));
         }
         json.writeEndArray();
-        json.writeNumberField("people", place.people());
+        if (place.people().isPresent()) {
+            json.writeNumberField("people", place.people().getAsInt());
+        }
+        json.writeStringField("people_source", place.peopleSource());
         ScenarioWriter.position(json, place.position());
         json.writeStringField("note", place.note());
         json.writeEndObject();

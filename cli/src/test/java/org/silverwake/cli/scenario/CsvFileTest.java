@@ -10,6 +10,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
@@ -132,7 +133,12 @@ class CsvFileTest {
                 .read();
         assertThat(input.places().get(0).uses())
                 .containsExactly(PlaceUse.VILLAGE, PlaceUse.DRINKING_INTAKE, PlaceUse.SCHOOL);
-        assertThat(input.places()).extracting(p -> p.people()).containsExactly(420, 0);
+        assertThat(input.places())
+                .extracting(p -> p.people())
+                .containsExactly(OptionalInt.of(420), OptionalInt.empty());
+        assertThat(input.warnings())
+                .containsExactly("places.csv:1 people_source: is blank for Wick; say where each number of people comes"
+                        + " from (a census and its year, a head count, an estimate and whose)");
         assertThat(new ScenarioFolder(folder)
                         .file("places.csv", "name,use,people,longitude,latitude\nWick,vilage,4.5,-20.1,-30.1\n")
                         .problems())

@@ -40,6 +40,7 @@ class EveryKeyIsReadTest {
                 .problems();
         String shown = path.replace("outlets.*", "outlets[1]")
                 .replace("profiles.*", "profiles[1]")
+                .replace("ranges.*", "ranges[1]")
                 .replace("*", "s");
         assertThat(problems)
                 .as(yaml)
@@ -51,8 +52,8 @@ class EveryKeyIsReadTest {
         StringBuilder text = new StringBuilder(path.get(0)).append(": ");
         StringBuilder end = new StringBuilder();
         for (int i = 1; i < path.size(); i++) {
-            boolean item =
-                    path.get(i).equals("*") && List.of("outlets", "profiles").contains(path.get(i - 1));
+            boolean item = path.get(i).equals("*")
+                    && List.of("outlets", "profiles", "ranges").contains(path.get(i - 1));
             if (item) {
                 text.append('[');
                 end.insert(0, ']');

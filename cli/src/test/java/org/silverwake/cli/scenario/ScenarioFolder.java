@@ -42,8 +42,8 @@ final class ScenarioFolder {
             """;
 
     static final String PLACES = """
-            name,use,people,longitude,latitude
-            Wick,village;fishing,420,-20.1,-30.2
+            name,use,people,people_source,longitude,latitude
+            Wick,village;fishing,420,head count,-20.1,-30.2
             """;
 
     private final Path folder;

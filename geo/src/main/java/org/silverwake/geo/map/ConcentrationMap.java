@@ -113,6 +113,7 @@ public final class ConcentrationMap {
         marks(panel, sheet);
         panel.gap(3);
         points(panel, sheet);
+        summary(panel, sheet.summary());
         panel.rule();
         panel.strong(words.comparedWith(), 12.5);
         for (GuidelineLine line : sheet.guidelines()) {
@@ -127,6 +128,14 @@ public final class ConcentrationMap {
         panel.paragraph(words.madeBy() + " " + sheet.maker() + ", " + sheet.date(), 10.5);
         if (dropped > 0) {
             panel.paragraph(words.namesLeftOut() + " " + dropped, 9);
+        }
+    }
+
+    private static void summary(Panel panel, MapSheet.Summary summary) {
+        if (!summary.lines().isEmpty()) {
+            panel.rule();
+            panel.strong(summary.title(), 11.5);
+            summary.lines().forEach(line -> panel.paragraph(line, 11));
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
  * @param subtitle flow state and medium
  * @param legendTitle what the classes are classes of, with its unit
  * @param classes how reaches may look, in the order of the legend
+ * @param summary people, intakes and river by answer, a few short lines
  * @param reaches one per reach of the river map, by index
  * @param points sites, villages and others, in the order in which their names are placed within a kind
  * @param guidelines what was compared with
@@ -29,6 +30,7 @@ public record MapSheet(
         String subtitle,
         String legendTitle,
         List<LineClass> classes,
+        Summary summary,
         List<ReachMark> reaches,
         List<MapPoint> points,
         List<GuidelineLine> guidelines,
@@ -39,6 +41,19 @@ public record MapSheet(
         boolean notForPosting,
         MapWords words,
         Paper paper) {
+    /** A heading and a few short lines; without lines, nothing is drawn. */
+    public record Summary(String title, List<String> lines) {
+        /** Copies the list. */
+        public Summary {
+            lines = List.copyOf(lines);
+        }
+
+        /** No summary. */
+        public static Summary none() {
+            return new Summary("", List.of());
+        }
+    }
+
     /**
      * Copies and checks.
      *

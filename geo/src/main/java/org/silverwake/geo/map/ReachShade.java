@@ -19,7 +19,9 @@ public enum ReachShade {
     MAY_BE_ABOVE("#ea8f4c", 3.4, 6.0, 2.5),
     BELOW("#7fa6d6", 2.2),
     NOT_ASSESSED("#7c7c7c", 1.6, 4.0, 3.0),
-    NO_WATER("#9a9a9a", 1.6, 0.1, 4.0);
+    NO_WATER("#9a9a9a", 1.6, 0.1, 4.0),
+    /** The value on the map is not one of the reach's class. */
+    DOES_NOT_APPLY("#8c8c8c", 1.6, 10.0, 3.0, 2.0, 3.0);
 
     private final String color;
     private final double width;

@@ -186,6 +186,7 @@ class ConcentrationMapTest {
                         "",
                         "",
                         sheet.classes(),
+                        MapSheet.Summary.none(),
                         sheet.reaches(),
                         sheet.points(),
                         List.of(),

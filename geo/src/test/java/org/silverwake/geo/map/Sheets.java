@@ -19,7 +19,8 @@ final class Sheets {
             ReachShade.MAY_BE_ABOVE.withLegend("may be above"),
             ReachShade.BELOW.withLegend("below by this estimate: under 1/5"),
             ReachShade.NOT_ASSESSED.withLegend("not assessed"),
-            ReachShade.NO_WATER.withLegend("no water"));
+            ReachShade.NO_WATER.withLegend("no water"),
+            ReachShade.DOES_NOT_APPLY.withLegend("this value does not apply here"));
 
     private Sheets() {}
 
@@ -39,6 +40,13 @@ final class Sheets {
                 "Dry season \u2013 inorganic mercury, unfiltered, in surface water",
                 "Estimate over guideline",
                 CLASSES,
+                new MapSheet.Summary(
+                        "By this value, in this flow state alone",
+                        List.of(
+                                "Above: 420 people, 1 intake, 12.5 km",
+                                "May be above: 11150 people and 2 places (no number), 0 intakes, 140.3 km",
+                                "Below by this estimate: 330 people, 0 intakes, 92 km",
+                                "Not assessed: 0 people, 0 intakes, 3.1 km")),
                 marks,
                 points(map, random),
                 List.of(
@@ -92,6 +100,7 @@ final class Sheets {
                 full.subtitle(),
                 full.legendTitle(),
                 full.classes(),
+                full.summary(),
                 marks,
                 full.points(),
                 full.guidelines(),

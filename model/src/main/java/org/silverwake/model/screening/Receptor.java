@@ -10,10 +10,10 @@ import java.util.OptionalInt;
  *
  * @param name its name
  * @param reach the reach it lies at; empty where it is not on the network
- * @param people people who depend on it [-], at least 0
+ * @param people people who depend on it [-], at least 0; empty where nobody knows how many
  * @param kind what it is to drinking water
  */
-public record Receptor(String name, OptionalInt reach, int people, Kind kind) {
+public record Receptor(String name, OptionalInt reach, OptionalInt people, Kind kind) {
     /** What a place is to drinking water; of several the first. */
     public enum Kind {
         /** Water is drawn from the river for drinking: a piped intake, or a well by the river. */

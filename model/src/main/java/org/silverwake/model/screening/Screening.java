@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import org.silverwake.model.screening.Averaging.Compared;
 import org.silverwake.model.screening.Averaging.StateValue;
 import org.silverwake.model.screening.ReachValues.Estimate;
@@ -30,13 +31,20 @@ public final class Screening {
     private final List<Receptor> receptors;
     private final Set<Integer> drinkingReaches;
     private final ScreeningRule rule;
+    private final GuidelineChoice choice;
 
-    private Screening(ReachValues values, List<Guideline> guidelines, List<Receptor> receptors, ScreeningRule rule) {
+    private Screening(
+            ReachValues values,
+            List<Guideline> guidelines,
+            List<Receptor> receptors,
+            ScreeningRule rule,
+            GuidelineChoice choice) {
         this.values = values;
         this.compared = guidelines.stream().filter(Screening::isCompared).toList();
         this.listed = guidelines.stream().filter(g -> !isCompared(g)).toList();
         this.receptors = List.copyOf(receptors);
         this.rule = rule;
+        this.choice = choice;
         this.drinkingReaches = new LinkedHashSet<>();
         for (Receptor receptor : receptors) {
             if (receptor.isDrinkingPlace() && receptor.reach().isPresent()) {
@@ -46,14 +54,29 @@ public final class Screening {
     }
 
     /**
-     * A screening of the given values.
+     * A screening of the given values, every guideline compared wherever its medium lets it.
      *
      * @param guidelines chosen guidelines; those of media that are never compared with a reach are only {@link #listed}
      * @param receptors places; drinking-water values are compared at intakes and villages alone
      */
     public static Screening of(
             ReachValues values, List<Guideline> guidelines, List<Receptor> receptors, ScreeningRule rule) {
-        return new Screening(values, guidelines, receptors, rule);
+        return of(values, guidelines, receptors, rule, GuidelineChoice.everywhere());
+    }
+
+    /**
+     * A screening of the given values.
+     *
+     * @param choice which guidelines are compared at which reaches
+     * @see #of(ReachValues, List, List, ScreeningRule)
+     */
+    public static Screening of(
+            ReachValues values,
+            List<Guideline> guidelines,
+            List<Receptor> receptors,
+            ScreeningRule rule,
+            GuidelineChoice choice) {
+        return new Screening(values, guidelines, receptors, rule, choice);
     }
 
     private static boolean isCompared(Guideline guideline) {
@@ -85,10 +108,24 @@ public final class Screening {
         return values.reaches();
     }
 
-    /** Whether a guideline is compared at a reach: drinking-water values at intakes and villages alone. */
+    /**
+     * Whether a guideline is compared at a reach: as the classes of the reach choose; drinking-water values at intakes and
+     * villages alone.
+     */
     public boolean applies(Guideline guideline, int reach) {
-        return guideline.scope() == Medium.Scope.REACH
+        boolean goes = guideline.scope() == Medium.Scope.REACH
                 || guideline.scope() == Medium.Scope.DRINKING_PLACE && drinkingReaches.contains(reach);
+        return goes && choice.isChosen(guideline, reach);
+    }
+
+    /** Whether a guideline of rivers is not compared at a reach, since the classes of the reach do not choose it. */
+    public boolean isLeftOut(Guideline guideline, int reach) {
+        return guideline.scope() == Medium.Scope.REACH && !choice.isChosen(guideline, reach);
+    }
+
+    /** Names of the classes a reach lies in; empty where it lies in none. */
+    public List<String> classes(int reach) {
+        return choice.groups(reach);
     }
 
     /** Rows of a guideline, for every reach it applies to, in downstream order. */
@@ -132,21 +169,33 @@ public final class Screening {
         return waterRow(guideline, reach, Averaging.ANY_STATE, List.of(state));
     }
 
-    /** The answer at a place; empty where the guideline does not apply to such a place. */
+    /** The answer at a place; empty where the guideline does not apply to such a place or its reach. */
     public Optional<Verdict> verdict(Guideline guideline, Receptor receptor) {
+        return verdict(guideline, receptor, reach -> row(guideline, reach));
+    }
+
+    /** The answer at a place in one flow state alone; empty where the guideline does not apply there. */
+    public Optional<Verdict> verdict(Guideline guideline, Receptor receptor, int state) {
+        return verdict(guideline, receptor, reach -> inState(guideline, reach, state));
+    }
+
+    private Optional<Verdict> verdict(Guideline guideline, Receptor receptor, IntFunction<ScreeningRow> rows) {
         if (!isCompared(guideline) || guideline.scope() == Medium.Scope.DRINKING_PLACE && !receptor.isDrinkingPlace()) {
             return Optional.empty();
         }
         if (receptor.reach().isEmpty()) {
             return Optional.of(Verdict.notAssessed(NotAssessed.OFF_NETWORK));
         }
-        return Optional.of(row(guideline, receptor.reach().getAsInt()).verdict());
+        int reach = receptor.reach().getAsInt();
+        return applies(guideline, reach) ? Optional.of(rows.apply(reach).verdict()) : Optional.empty();
     }
 
     private void requireApplies(Guideline guideline, int reach) {
         if (!applies(guideline, reach)) {
-            throw new IllegalArgumentException(
-                    guideline.id() + ": " + guideline.scope().words() + ", not with reach " + reach);
+            String why = isLeftOut(guideline, reach)
+                    ? "not chosen by the classes of reach "
+                    : guideline.scope().words() + ", not with reach ";
+            throw new IllegalArgumentException(guideline.id() + ": " + why + reach);
         }
     }
 

@@ -4,7 +4,9 @@
 package org.silverwake.model.transport;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.network.RiverNetwork;
@@ -28,11 +30,13 @@ final class BackgroundSweep {
 
     private final double[] head;
     private final double[] end;
+    private final Map<Integer, Double> takenAt;
     private final Balance balance;
 
-    private BackgroundSweep(double[] head, double[] end, Balance balance) {
+    private BackgroundSweep(double[] head, double[] end, Map<Integer, Double> takenAt, Balance balance) {
         this.head = head;
         this.end = end;
+        this.takenAt = takenAt;
         this.balance = balance;
     }
 
@@ -49,6 +53,7 @@ final class BackgroundSweep {
         boolean rated = input.sediment().get(state).b() != 0;
         CompensatedSum in = new CompensatedSum();
         CompensatedSum taken = new CompensatedSum();
+        Map<Integer, Double> takenAt = new HashMap<>();
         CompensatedSum dry = new CompensatedSum();
         CompensatedSum exported = new CompensatedSum();
         double[] load = new double[2];
@@ -59,7 +64,10 @@ final class BackgroundSweep {
             in.add(routed.supply().head(r) * (onSolids + filtered));
             loads.arriving(r, entering, load);
             double share = routed.abstractedShare(r);
-            taken.add(share * (load[SOLIDS] + filtered * load[WATER]));
+            if (share > 0) {
+                takenAt.put(r, share * (load[SOLIDS] + filtered * load[WATER]));
+                taken.add(takenAt.get(r));
+            }
             load[SOLIDS] *= 1 - share;
             load[WATER] *= 1 - share;
             if (!routed.isWet(r)) {
@@ -91,7 +99,7 @@ final class BackgroundSweep {
         rows.add(new Balance.Row(Process.EXPORTED, form, exported.value()));
         rows.add(new Balance.Row(Process.ABSTRACTED, form, taken.value()));
         rows.add(new Balance.Row(Process.HELD_DRY, form, dry.value()));
-        return new BackgroundSweep(head, end, new Balance(rows));
+        return new BackgroundSweep(head, end, takenAt, new Balance(rows));
     }
 
     /** Mercury on background solids per water [kg/m3] at a discharge. */
@@ -107,6 +115,11 @@ final class BackgroundSweep {
     /** Load at a cell's end [kg/s]. */
     double end(int cell) {
         return end[cell];
+    }
+
+    /** What abstractions at a reach's head take [kg/s]. */
+    double taken(int reach) {
+        return takenAt.getOrDefault(reach, 0.0);
     }
 
     Balance balance() {

@@ -4,7 +4,10 @@
 package org.silverwake.model.transport;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.mercury.StateLayout;
@@ -36,6 +39,7 @@ final class MercurySweep {
     private final double[] lateral;
     private final double[] exported;
     private final double[] spreadLoss;
+    private final Map<Integer, double[]> takenAt = new HashMap<>();
 
     private MercurySweep(
             TransportInput input, Cells cells, StateHydraulics hydraulics, double[] releases, int variants) {
@@ -89,6 +93,9 @@ final class MercurySweep {
             loads.arriving(r, releases, load);
             double share = water.abstractedShare(r);
             addAll(gone, width, load, share);
+            if (share > 0) {
+                takenAt.put(r, Arrays.stream(load).map(l -> l * share).toArray());
+            }
             for (int i = 0; i < width; i++) {
                 load[i] *= 1 - share;
             }
@@ -171,6 +178,16 @@ final class MercurySweep {
             rows.add(new Balance.Row(Process.HELD_DRY, name, heldDry[i]));
         }
         return new Balance(rows);
+    }
+
+    /** What abstractions at a reach's head take of all forms [kg/s]. */
+    double taken(int reach, int variant) {
+        double[] taken = takenAt.get(reach);
+        double sum = 0;
+        for (int form = 0; taken != null && form < layout.count(); form++) {
+            sum += taken[form * variants + variant];
+        }
+        return sum;
     }
 
     /** Load at a cell's head [kg/s]. */

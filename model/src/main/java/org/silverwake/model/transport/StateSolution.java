@@ -201,6 +201,11 @@ public final class StateSolution {
         return sweep.head(cells.start(reach), form, variant);
     }
 
+    /** What declared abstractions at a reach's head take, all forms, background included [kg/s]. */
+    public double abstracted(int reach, int variant) {
+        return sweep.taken(reach, variant) + background.taken(reach);
+    }
+
     /** The budget of a variant, background included. */
     public Balance balance(int variant) {
         return sweep.balance(rates, variant).plus(background.balance());

@@ -96,6 +96,11 @@ public final class RoutedWater {
         return head[reach] + end[reach] > 0;
     }
 
+    /** Water that abstractions at the head of a reach take, as far as there is any [m3/s]. */
+    public double abstracted(int reach) {
+        return abstracted[reach];
+    }
+
     /** Share of the load arriving at its head that an abstraction takes [-], 0 to 1. */
     public double abstractedShare(int reach) {
         double before = head[reach] + abstracted[reach];

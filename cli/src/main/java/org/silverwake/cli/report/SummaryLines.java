@@ -1,0 +1,153 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.text.Numbers;
+import org.silverwake.model.screening.Answer;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.ScreeningSummary;
+import org.silverwake.model.screening.ScreeningSummary.Line;
+
+/** The first lines of a summary in words: people and intakes by answer, river by answer; for print, tables and maps. */
+final class SummaryLines {
+    /** In place of an answer where none of the values applies. */
+    static final String DOES_NOT_APPLY = "does not apply";
+
+    private static final double KILOMETER = 1000;
+    private static final OptionalInt AS_ASKED = OptionalInt.empty();
+
+    private final Outcome outcome;
+    private final ScreeningSummary summary;
+
+    private SummaryLines(Outcome outcome) {
+        this.outcome = outcome;
+        double[] lengths = new double[outcome.basin().network().size()];
+        for (int r = 0; r < lengths.length; r++) {
+            lengths[r] = outcome.basin().table().length(r);
+        }
+        this.summary = ScreeningSummary.of(outcome.screening(), lengths);
+    }
+
+    static SummaryLines of(Outcome outcome) {
+        return new SummaryLines(outcome);
+    }
+
+    /**
+     * Values that are told together, the worst answer of them counting.
+     *
+     * @param title "drinking-water values (WHO-DW-iHg)"
+     * @param note what is compared, and which answer counts
+     * @param guidelines the values, at least one
+     */
+    record Group(String title, String note, List<Guideline> guidelines) {
+        /** Copies the list. */
+        Group {
+            guidelines = List.copyOf(guidelines);
+        }
+    }
+
+    /** Drinking-water values, then river-water values, as far as any were chosen. */
+    List<Group> groups() {
+        List<Group> groups = new ArrayList<>();
+        addGroup(
+                groups,
+                "drinking-water values",
+                "river water as it is, before any treatment, where people drink",
+                summary.drinkingWater());
+        addGroup(groups, "river-water values", "river water at each place", summary.riverWater());
+        return groups;
+    }
+
+    private static void addGroup(List<Group> groups, String title, String note, List<Guideline> guidelines) {
+        if (!guidelines.isEmpty()) {
+            String ids = guidelines.stream().map(Guideline::displayName).collect(Collectors.joining(", "));
+            String worst = guidelines.size() == 1 ? "" : "; the worst answer of those that apply counts";
+            groups.add(new Group(title + " (" + ids + ")", note + worst, guidelines));
+        }
+    }
+
+    ScreeningSummary summary() {
+        return summary;
+    }
+
+    /** A short paragraph on people first, as it is printed: a group's four answers, then each flow state alone. */
+    List<String> paragraph(Group group) {
+        boolean withRiver = isAlongRivers(group.guidelines());
+        List<String> lines = new ArrayList<>();
+        lines.add("By " + group.title() + ": " + group.note());
+        for (Line line : summary.lines(group.guidelines(), AS_ASKED)) {
+            if (line.answer().isPresent() || isAnything(line)) {
+                lines.add(String.format(Locale.ROOT, "    %-24s %s", answer(line), counts(line, "%6d", withRiver)));
+            }
+        }
+        for (int s = 0; s < outcome.scenario().states().size(); s++) {
+            String state = outcome.scenario().states().get(s).name();
+            lines.add("    " + state + " alone: " + inOneLine(group.guidelines(), OptionalInt.of(s)));
+        }
+        return lines;
+    }
+
+    /** "above 0 people, 0 intakes; may be above ..." without the answers that nothing has. */
+    String inOneLine(List<Guideline> guidelines, OptionalInt state) {
+        return summary.lines(guidelines, state).stream()
+                .filter(SummaryLines::isAnything)
+                .map(line -> answer(line) + " " + counts(line, "%d", isAlongRivers(guidelines)))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Four lines for a map's panel: "Above: 0 people, 0 intakes, 12 km". */
+    List<String> forMap(Guideline guideline, OptionalInt state) {
+        return summary.lines(List.of(guideline), state).stream()
+                .filter(line -> line.answer().isPresent() || isAnything(line))
+                .map(line -> sentence(answer(line)) + ": "
+                        + counts(line, "%d", true).replace(" of river", "").replace("people not known", "no number"))
+                .toList();
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** Places whose people are not among those counted; empty where every place has its number. */
+    List<String> uncounted() {
+        List<String> names = summary.placesWithoutNumber();
+        return names.isEmpty()
+                ? List.of()
+                : List.of("how many people depend on " + (names.size() == 1 ? "1 place" : names.size() + " places")
+                        + " is not known, so they are not among the people counted: " + String.join(", ", names));
+    }
+
+    /** The answer, or that none applies. */
+    static String answer(Line line) {
+        return line.answer().map(Answer::words).orElse(DOES_NOT_APPLY);
+    }
+
+    static boolean isAlongRivers(List<Guideline> guidelines) {
+        return guidelines.stream().anyMatch(g -> g.scope() == Medium.Scope.REACH);
+    }
+
+    static boolean isAnything(Line line) {
+        return line.people() > 0 || line.withoutNumber() > 0 || line.intakes() > 0 || line.riverLength() > 0;
+    }
+
+    private static String counts(Line line, String number, boolean withRiver) {
+        String people = String.format(Locale.ROOT, number + " people", line.people());
+        String unknown = line.withoutNumber() == 0
+                ? ""
+                : " and " + plural(line.withoutNumber(), "place") + " (people not known)";
+        String river = withRiver ? ", " + Numbers.shown(line.riverLength() / KILOMETER, 4) + " km of river" : "";
+        return people + unknown + ", " + plural(line.intakes(), "intake") + river;
+    }
+
+    private static String plural(int number, String word) {
+        return number + " " + word + (number == 1 ? "" : "s");
+    }
+}
