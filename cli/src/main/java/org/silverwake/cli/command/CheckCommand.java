@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.page.CheckPage;
 import org.silverwake.cli.report.CorrectionsReport;
 import org.silverwake.cli.report.RunSummary;
 import org.silverwake.cli.report.SampleSummary;
@@ -35,9 +36,12 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
-        description = "Reads a scenario and its river layer; lists every defect with its remedy, and draws them.",
+        description = "Reads a scenario and its river layer; lists every defect with its remedy, draws them,"
+                + " and writes a page on which points and rivers are corrected.",
         footer = {"", "Example: silverwake check scenarios/lantern"})
 public final class CheckCommand implements Callable<Integer> {
+    private static final String PAGE = "check.html";
+
     @Parameters(
             paramLabel = "SCENARIO",
             description = "A folder that holds scenario.xlsx or scenario.yaml, or such a file.")
@@ -53,9 +57,10 @@ public final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
         ScenarioInput input = Scenarios.read(scenario);
-        Basin basin = Basin.of(input);
-        ProfileEnds.check(input, basin);
-        List<String> classWarnings = ReachClasses.find(input, basin).warnings();
+        Basin basin = Basin.forLookingAt(input);
+        boolean whole = basin.failure().isEmpty();
+        List<String> unknownEnds = whole ? ProfileEnds.problems(input, basin) : List.of();
+        List<String> classWarnings = whole ? ReachClasses.find(input, basin).warnings() : List.of();
         Path usual = RunCommand.defaultOut(scenario);
         Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));
         List<String> sampleWarnings = new ArrayList<>();
@@ -72,10 +77,23 @@ public final class CheckCommand implements Callable<Integer> {
                     basin.points(),
                     input.project().title(),
                     folder.path().resolve("check.png"));
+            CheckPage.write(
+                    input, basin, unknownEnds, Silverwake.VERSION, folder.path().resolve(PAGE));
             folder.complete();
         } finally {
             folder.discard();
         }
+        print(input, basin, print);
+        SampleSummary.understood(samples, print);
+        sampleWarnings.forEach(w -> print.println("warning: " + w));
+        classWarnings.forEach(w -> print.println("warning: " + w));
+        print.println("written to " + target + "; open " + target.resolve(PAGE)
+                + " in a browser to look at it and to correct points and rivers (not for posting)");
+        print.flush();
+        return refuse(basin, unknownEnds, spec.commandLine().getErr());
+    }
+
+    private static void print(ScenarioInput input, Basin basin, PrintWriter print) {
         print.println(basin.map().reachCount() + " reaches; coordinate system "
                 + basin.layer().crs().name());
         RunSummary.defects(basin.map().defects(), print);
@@ -90,11 +108,17 @@ public final class CheckCommand implements Callable<Integer> {
         }
         input.warnings().forEach(w -> print.println("warning: " + w));
         basin.warnings().forEach(w -> print.println("warning: " + w));
-        SampleSummary.understood(samples, print);
-        sampleWarnings.forEach(w -> print.println("warning: " + w));
-        classWarnings.forEach(w -> print.println("warning: " + w));
-        print.println("written to " + target);
-        print.flush();
-        return 0;
+    }
+
+    /** Tells what keeps the scenario from running. The page is there all the same: it is where most of it is put right. */
+    private static int refuse(Basin basin, List<String> unknownEnds, PrintWriter err) {
+        basin.failure().ifPresent(err::println);
+        basin.unplaced().forEach(point -> err.println(point.reason()));
+        unknownEnds.forEach(err::println);
+        err.flush();
+        if (basin.failure().isPresent() || !basin.unplaced().isEmpty()) {
+            return Silverwake.DATA;
+        }
+        return unknownEnds.isEmpty() ? 0 : Silverwake.USAGE;
     }
 }

@@ -54,8 +54,8 @@ public final class Silverwake implements Callable<Integer> {
     public static final String VERSION = "0.1.0";
 
     private static final int OUR_FAULT = 1;
-    private static final int USAGE = 2;
-    private static final int DATA = 3;
+    static final int USAGE = 2;
+    static final int DATA = 3;
     private static final int NUMERICAL = 4;
 
     @Option(

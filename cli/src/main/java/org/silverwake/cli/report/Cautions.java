@@ -9,16 +9,21 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 
 /** What stands on every map and at the end of every run. */
-final class Cautions {
+public final class Cautions {
     private Cautions() {}
 
-    static List<String> of(Outcome outcome) {
-        List<String> cautions = new ArrayList<>(List.of(
+    /** What holds for every scenario. */
+    public static List<String> always() {
+        return List.of(
                 "This is a screening from a model, not a measurement and not a finding of safety.",
                 "Which fish may be eaten, and how much, is for the health authority to say.",
                 "Mercury vapor harms: never heat amalgam indoors or without a retort.",
                 "Local codes and licensed practice come first.",
-                "Sites that nobody listed are not in it."));
+                "Sites that nobody listed are not in it.");
+    }
+
+    static List<String> of(Outcome outcome) {
+        List<String> cautions = new ArrayList<>(always());
         if (outcome.scenario().sites().isEmpty()) {
             cautions.add("No site is listed: what is shown is background alone.");
         }

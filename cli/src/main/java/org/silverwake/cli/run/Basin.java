@@ -13,6 +13,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.Assembly;
 import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.assembly.CorrectionOutcome;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.assembly.NetworkCorrections;
 import org.silverwake.geo.assembly.RiverMap;
@@ -24,6 +25,7 @@ import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.geo.place.Placement;
 import org.silverwake.geo.place.Placer;
 import org.silverwake.geo.place.PointRequest;
+import org.silverwake.geo.place.UnplacedPoint;
 import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.terrain.ReachHeights;
 import org.silverwake.model.network.RiverNetwork;
@@ -40,6 +42,8 @@ import org.silverwake.model.water.ReachTable;
  * @param points every point on it, in the order sites, places, gauges, abstractions
  * @param corrections what the user corrected, and what became of it
  * @param warnings one line each
+ * @param unplaced points that found no place on it; always empty in a run
+ * @param failure why the layer makes no network, so that lines are as drawn, neither joined nor directed; never in a run
  */
 public record Basin(
         VectorLayer layer,
@@ -48,21 +52,44 @@ public record Basin(
         ReachTable table,
         List<PlacedPoint> points,
         List<AppliedCorrection> corrections,
-        List<String> warnings) {
+        List<String> warnings,
+        List<UnplacedPoint> unplaced,
+        Optional<String> failure) {
     private static final String SITE = "site";
 
-    /** Reads the layer, assembles it, places every point. */
+    /**
+     * Reads the layer, assembles it, places every point.
+     *
+     * @throws GeoDataException if the layer makes no network or a point finds no place on it
+     */
     public static Basin of(ScenarioInput scenario) {
+        return of(scenario, true);
+    }
+
+    /**
+     * The same as far as it goes, for looking at: points without a place are kept apart, and where the layer makes no
+     * network its lines are as drawn.
+     *
+     * @throws GeoDataException if the layer cannot be read at all
+     */
+    public static Basin forLookingAt(ScenarioInput scenario) {
+        return of(scenario, false);
+    }
+
+    private static Basin of(ScenarioInput scenario, boolean strict) {
         ScenarioInput.Rivers rivers = scenario.rivers();
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
         CorrectionStep step = new CorrectionStep(scenario.corrections());
-        Assembly.Corrected assembled =
-                Assembly.corrected(layer, options(layer, rivers, elevation).withCorrections(step.network()));
+        AssemblyOptions options = options(layer, rivers, elevation).withCorrections(step.network());
+        Assembled assembled = strict ? assembled(layer, options) : assembledOrDrawn(layer, options, step);
         step.heard(assembled.corrections());
         List<PointRequest> requests = step.moved(requests(scenario), layer.crs());
-        Placement placement = Placer.place(assembled.map(), layer.crs(), requests);
+        Placement placement = Placer.placeWhereFound(assembled.map, layer.crs(), requests);
+        if (strict) {
+            placement.requireAll();
+        }
         List<String> warnings = new ArrayList<>(layer.warnings());
         warnings.addAll(placement.warnings());
         List<AppliedCorrection> corrections = step.applied();
@@ -72,7 +99,31 @@ public record Basin(
         RiverMap map = raised(placement.map(), rivers.elevation(), elevation, warnings);
         RiverNetwork network = network(map);
         return new Basin(
-                layer, map, network, table(map, network), placement.points(), corrections, List.copyOf(warnings));
+                layer,
+                map,
+                network,
+                table(map, network),
+                placement.points(),
+                corrections,
+                List.copyOf(warnings),
+                placement.unplaced(),
+                assembled.failure);
+    }
+
+    private record Assembled(RiverMap map, List<CorrectionOutcome> corrections, Optional<String> failure) {}
+
+    private static Assembled assembled(VectorLayer layer, AssemblyOptions options) {
+        Assembly.Corrected corrected = Assembly.corrected(layer, options);
+        return new Assembled(corrected.map(), corrected.corrections(), Optional.empty());
+    }
+
+    private static Assembled assembledOrDrawn(VectorLayer layer, AssemblyOptions options, CorrectionStep step) {
+        try {
+            return assembled(layer, options);
+        } catch (GeoDataException e) {
+            RiverMap drawn = Assembly.asDrawn(layer, options).orElseThrow(() -> e);
+            return new Assembled(drawn, step.untried("the layer makes no network"), Optional.of(e.getMessage()));
+        }
     }
 
     /** With heights, and drainage areas where these shall come from the raster. */
@@ -209,7 +260,16 @@ public record Basin(
 
     /** The same basin with further defects. */
     Basin withDefects(List<Defect> further) {
-        return new Basin(layer, map.withDefects(further), network, table, points, corrections, warnings);
+        return new Basin(
+                layer,
+                map.withDefects(further),
+                network,
+                table,
+                points,
+                corrections,
+                warnings,
+                unplaced,
+                failure);
     }
 
     /** The reach of the network that begins at a point. */

@@ -68,6 +68,14 @@ final class CorrectionStep {
         assembled.forEach(outcome -> outcomes.put(outcome.where(), outcome));
     }
 
+    /** For looking at a layer that makes no network: every correction of the river is left untried. */
+    List<CorrectionOutcome> untried(String why) {
+        return corrections.rows().stream()
+                .filter(row -> row.action() != Action.MOVE)
+                .map(row -> new CorrectionOutcome(row.where(), Status.DOES_NOT_FIT, "not tried: " + why))
+                .toList();
+    }
+
     /** The points, those moved at their new positions. */
     List<PointRequest> moved(List<PointRequest> requests, LayerCrs crs) {
         List<Row> moves = corrections.rows(Action.MOVE);

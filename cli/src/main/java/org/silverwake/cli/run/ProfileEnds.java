@@ -23,20 +23,31 @@ public final class ProfileEnds {
      * @throws ScenarioException with a line for each that is not there
      */
     public static void check(ScenarioInput scenario, Basin basin) {
+        List<String> problems = problems(scenario, basin);
+        if (!problems.isEmpty()) {
+            throw new ScenarioException(problems);
+        }
+    }
+
+    /** A line for each start and end that is not there. A point that found no place is told elsewhere. */
+    public static List<String> problems(ScenarioInput scenario, Basin basin) {
         List<String> problems = new ArrayList<>();
         for (ScenarioInput.Profile profile : scenario.outputs().profiles()) {
             List<String> ends = new ArrayList<>(List.of(profile.from()));
             profile.to().ifPresent(ends::add);
             for (String end : ends) {
-                if (find(basin, end).isEmpty()) {
+                if (find(basin, end).isEmpty() && !isUnplaced(basin, end)) {
                     problems.add("scenario.yaml outputs.profiles: profile \"" + profile.name() + "\": " + end
                             + " is neither a feature of the river layer nor a site or place; " + hint(basin, end));
                 }
             }
         }
-        if (!problems.isEmpty()) {
-            throw new ScenarioException(problems);
-        }
+        return problems;
+    }
+
+    private static boolean isUnplaced(Basin basin, String name) {
+        return basin.unplaced().stream()
+                .anyMatch(point -> point.request().name().equals(name));
     }
 
     /** The reach that begins at a feature's upstream end, or else at a point of that name. */

@@ -54,12 +54,23 @@ class MessyScenarioTest {
                 "guideline: CCME-FW-iHg | guideline: WHO-DW-iHg | WHO-DW-iHg is not compared with reaches; give one of",
                 "guideline: CCME-FW-iHg | guideline: CCME-SED-ISQG | is for bed sediment, but the map's medium is surface water",
                 "medium: surface water | medium: sediment | \"sediment\" is not known; the nearest known one is bed sediment",
-                "from: L021 | from: L0210 | L0210 is neither a feature of the river layer nor a site or place; the nearest known one is L021",
             })
     void scenario(String old, String replacement, String said) {
         messy.yaml(old, replacement.replace("%", "\n"));
         messy.does("check").refuses(SCENARIO, "scenario.yaml", said);
         assertThat(messy.out()).doesNotExist();
+    }
+
+    /** The network can be looked at all the same. */
+    @Test
+    void endOfAProfile() {
+        String said =
+                "L0210 is neither a feature of the river layer nor a site or place; the nearest known one is L021";
+        messy.yaml("from: L021", "from: L0210");
+        messy.does("run").refuses(SCENARIO, "scenario.yaml", said);
+        assertThat(messy.out()).doesNotExist();
+        messy.does("check").refuses(SCENARIO, "scenario.yaml", said);
+        assertThat(messy.out().resolve("check.html")).content().contains(said);
     }
 
     @ParameterizedTest(name = "{2}")

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
@@ -85,6 +86,40 @@ public final class Assembly {
             }
             refused.addAll(guilty);
         }
+    }
+
+    /**
+     * The lines of a layer as they are drawn, neither joined nor directed, for looking at a layer that makes no network.
+     * Empty if there is none.
+     *
+     * @throws GeoDataException if a mapped column does not exist or a value cannot be read
+     */
+    public static Optional<RiverMap> asDrawn(VectorLayer layer, AssemblyOptions options) {
+        List<AttributeReader.Values> values = AttributeReader.read(layer, options);
+        DefectLog log = new DefectLog();
+        List<Line> lines = LineCollector.collect(Antimeridian.joined(layer), log);
+        GeometryFactory factory = new GeometryFactory();
+        List<ReachPart> parts = lines.stream()
+                .map(line -> new ReachPart(line.featureId, line.feature, line.part, line.from, line.to, false))
+                .toList();
+        List<String> ids = ReachIds.of(parts);
+        List<RiverMap.Reach> reaches = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            reaches.add(new RiverMap.Reach(
+                    ids.get(i),
+                    parts.get(i),
+                    2 * i,
+                    2 * i + 1,
+                    line.length(),
+                    factory.createLineString(line.points),
+                    values.get(line.feature).name(),
+                    Map.of(),
+                    Map.of()));
+        }
+        return reaches.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new RiverMap(reaches, 2 * reaches.size(), log.sorted()));
     }
 
     /** A direction or an outlet for a feature that is not there would let the water run otherwise than the user thinks. */

@@ -40,6 +40,21 @@ public final class RiverMap {
             Double value = numbers.get(key);
             return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
         }
+
+        /** Number of points of the line, at least 2. */
+        public int pointCount() {
+            return line.getNumPoints();
+        }
+
+        /** Longitude of a point of the line, from 0 at the upstream end [degrees]; beyond 180 across the antimeridian. */
+        public double longitude(int point) {
+            return line.getCoordinateN(point).x;
+        }
+
+        /** Latitude of a point of the line, from 0 at the upstream end [degrees]. */
+        public double latitude(int point) {
+            return line.getCoordinateN(point).y;
+        }
     }
 
     private final List<Reach> reaches;

@@ -4,6 +4,7 @@
 package org.silverwake.geo.place;
 
 import java.util.List;
+import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.RiverMap;
 
 /**
@@ -11,12 +12,26 @@ import org.silverwake.geo.assembly.RiverMap;
  *
  * @param map the cut network
  * @param points the points
+ * @param unplaced points that found no place on it, with the reason
  * @param warnings one line each
  */
-public record Placement(RiverMap map, List<PlacedPoint> points, List<String> warnings) {
+public record Placement(RiverMap map, List<PlacedPoint> points, List<UnplacedPoint> unplaced, List<String> warnings) {
     /** Copies the lists. */
     public Placement {
         points = List.copyOf(points);
+        unplaced = List.copyOf(unplaced);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * Goes on only if every point has its place.
+     *
+     * @throws GeoDataException with one line for each point that has none
+     */
+    public void requireAll() {
+        if (!unplaced.isEmpty()) {
+            throw new GeoDataException(String.join(
+                    "\n", unplaced.stream().map(UnplacedPoint::reason).toList()));
+        }
     }
 }

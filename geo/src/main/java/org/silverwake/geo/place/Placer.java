@@ -4,7 +4,6 @@
 package org.silverwake.geo.place;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -34,7 +33,7 @@ public final class Placer {
     private final RiverMap map;
     private final Stretches stretches;
     private final OtherRivers otherRivers;
-    private final List<String> problems = new ArrayList<>();
+    private final List<UnplacedPoint> unplaced = new ArrayList<>();
     private final List<String> warnings = new ArrayList<>();
 
     private Placer(RiverMap map) {
@@ -55,27 +54,31 @@ public final class Placer {
      * @throws GeoDataException with one line for each point that cannot be placed
      */
     public static Placement place(RiverMap map, LayerCrs crs, List<PointRequest> requests) {
+        Placement placement = placeWhereFound(map, crs, requests);
+        placement.requireAll();
+        return placement;
+    }
+
+    /** The same; a point that cannot be placed is among {@link Placement#unplaced()}, with the reason. */
+    public static Placement placeWhereFound(RiverMap map, LayerCrs crs, List<PointRequest> requests) {
         Placer placer = new Placer(map);
         PointReader reader = new PointReader(crs);
         ShiftNotes shifts = new ShiftNotes();
         List<Spot> spots = new ArrayList<>();
         for (PointRequest request : requests) {
-            Optional<PointReader.Fix> fix = Positions.read(request, reader, placer.problems);
+            Optional<PointReader.Fix> fix = Positions.read(request, reader, placer.unplaced);
             fix.flatMap(PointReader.Fix::shift).ifPresent(shift -> shifts.add(request, shift));
             fix.flatMap(at -> placer.spot(request, new Coordinate(at.longitude(), at.latitude())))
                     .ifPresent(spots::add);
         }
         placer.warnings.addAll(shifts.lines());
-        if (!placer.problems.isEmpty()) {
-            throw new GeoDataException(String.join("\n", placer.problems));
-        }
         return placer.cut(spots);
     }
 
     private Optional<Spot> spot(PointRequest request, Coordinate at) {
         Optional<Stretches.Hit> hit = nearest(at, request.maxDistanceMeters());
         if (hit.isEmpty()) {
-            problems.add(FarPoint.text(request, at, map, stretches));
+            unplaced.add(UnplacedPoint.at(request, at, FarPoint.text(request, at, map, stretches)));
             return Optional.empty();
         }
         RiverNames.check(request, at, hit.get(), map, stretches).ifPresent(warnings::add);
@@ -116,7 +119,7 @@ public final class Placer {
             Cut cut = chosen.get(spot);
             points.add(placed(spot, cut, first[spot.hit.line()] + cut.index, cutMap, wholes));
         }
-        return new Placement(cutMap, points, Collections.unmodifiableList(warnings));
+        return new Placement(cutMap, points, unplaced, warnings);
     }
 
     private Cut choose(Spot spot, List<Double> cuts) {

@@ -25,25 +25,26 @@ final class Positions {
         return String.format(Locale.ROOT, "%.6f, %.6f", x, y);
     }
 
-    /** The position, or a line added to the problems. */
-    static Optional<PointReader.Fix> read(PointRequest request, PointReader reader, List<String> problems) {
+    /** The position; where it cannot be read, the point is added to those without a place. */
+    static Optional<PointReader.Fix> read(PointRequest request, PointReader reader, List<UnplacedPoint> unplaced) {
         double x = request.x();
         double y = request.y();
         if (x == 0 && y == 0) {
-            problems.add(name(request) + ": (0, 0) is no position fix; give the place where it really is");
+            unplaced.add(UnplacedPoint.nowhere(
+                    request, name(request) + ": (0, 0) is no position fix; give the place where it really is"));
             return Optional.empty();
         }
         if (request.system().kind() == PointSystem.Kind.DEGREES
                 && !(Math.abs(x) <= MAX_LONGITUDE && Math.abs(y) <= MAX_LATITUDE)) {
-            problems.add(name(request) + ": longitude " + x + ", latitude " + y
+            unplaced.add(UnplacedPoint.nowhere(request, name(request) + ": longitude " + x + ", latitude " + y
                     + " is no place on Earth; give longitude first (-180 to 180), then latitude (-90 to 90), in degrees"
-                    + " with decimals, or easting and northing as coordinates of the layer");
+                    + " with decimals, or easting and northing as coordinates of the layer"));
             return Optional.empty();
         }
         try {
             return Optional.of(reader.read(request.system(), x, y));
         } catch (GeoDataException e) {
-            problems.add(name(request) + ": " + e.getMessage());
+            unplaced.add(UnplacedPoint.nowhere(request, name(request) + ": " + e.getMessage()));
             return Optional.empty();
         }
     }

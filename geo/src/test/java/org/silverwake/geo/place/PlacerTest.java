@@ -209,4 +209,24 @@ class PlacerTest {
                 .asString()
                 .contains("no names to compare");
     }
+
+    /** For looking at: those that find no place are kept apart with their reason, the others are placed. */
+    @Test
+    void pointsWithoutAPlaceAreKeptApart() {
+        PointRequest near = at(30, 1600, null);
+        PointRequest far = at(5000, 1600, null);
+        PointRequest nowhere = degrees(200, 0, null);
+        Placement placement = Placer.placeWhereFound(fork(), LayerCrs.wgs84(), List.of(far, near, nowhere));
+        assertThat(placement.points()).extracting(PlacedPoint::request).containsExactly(near);
+        assertThat(placement.unplaced()).extracting(UnplacedPoint::request).containsExactly(far, nowhere);
+        UnplacedPoint first = placement.unplaced().get(0);
+        assertThat(first.longitude()).hasValue(far.x());
+        assertThat(first.latitude()).hasValue(far.y());
+        assertThat(first.reason()).contains("from the nearest reach");
+        assertThat(placement.unplaced().get(1).longitude()).isEmpty();
+        assertThat(placement.unplaced().get(1).reason()).contains("is no place on Earth");
+        assertThatThrownBy(placement::requireAll)
+                .isInstanceOf(GeoDataException.class)
+                .hasMessage(first.reason() + "\n" + placement.unplaced().get(1).reason());
+    }
 }
