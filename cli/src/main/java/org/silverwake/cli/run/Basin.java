@@ -261,15 +261,7 @@ public record Basin(
     /** The same basin with further defects. */
     Basin withDefects(List<Defect> further) {
         return new Basin(
-                layer,
-                map.withDefects(further),
-                network,
-                table,
-                points,
-                corrections,
-                warnings,
-                unplaced,
-                failure);
+                layer, map.withDefects(further), network, table, points, corrections, warnings, unplaced, failure);
     }
 
     /** The reach of the network that begins at a point. */

@@ -158,7 +158,7 @@ final class SamplesSection {
             return Optional.ofNullable(stations.get(Table.columnName(row.station())));
         }
         Table.Line placed = new Table.Line(line.line(), location);
-        return Optional.of(new TableRow(table.places(), placed, table.mark(), own).position());
+        return Optional.of(new TableRow(table.places(), placed, table.mark(), table.units(), own).position());
     }
 
     /** An understood row before this one that says the same of the same place and day. */

@@ -14,6 +14,7 @@ import org.silverwake.geo.assembly.ReachPart;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.assembly.Stretches;
 import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
 
 /** Finds where points lie on a network and leaves the network as it is. */
 public final class Locator {
@@ -39,10 +40,11 @@ public final class Locator {
      * @param crs the system of points given in the layer's own
      */
     public LocatedPoint locate(PointRequest request, LayerCrs crs) {
-        List<String> problems = new ArrayList<>();
-        Optional<Coordinate> at = Positions.read(request, crs, problems);
+        List<UnplacedPoint> unplaced = new ArrayList<>();
+        Optional<Coordinate> at = Positions.read(request, new PointReader(crs), unplaced)
+                .map(fix -> new Coordinate(fix.longitude(), fix.latitude()));
         if (at.isEmpty()) {
-            return refused(request, String.join("; ", problems));
+            return refused(request, unplaced.get(0).reason());
         }
         Optional<Stretches.Hit> hit = nearest(at.get(), request.maxDistanceMeters());
         if (hit.isEmpty()) {

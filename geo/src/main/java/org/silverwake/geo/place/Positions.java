@@ -36,9 +36,11 @@ final class Positions {
         }
         if (request.system().kind() == PointSystem.Kind.DEGREES
                 && !(Math.abs(x) <= MAX_LONGITUDE && Math.abs(y) <= MAX_LATITUDE)) {
-            unplaced.add(UnplacedPoint.nowhere(request, name(request) + ": longitude " + x + ", latitude " + y
-                    + " is no place on Earth; give longitude first (-180 to 180), then latitude (-90 to 90), in degrees"
-                    + " with decimals, or easting and northing as coordinates of the layer"));
+            unplaced.add(UnplacedPoint.nowhere(
+                    request,
+                    name(request) + ": longitude " + x + ", latitude " + y
+                            + " is no place on Earth; give longitude first (-180 to 180), then latitude (-90 to 90), in degrees"
+                            + " with decimals, or easting and northing as coordinates of the layer"));
             return Optional.empty();
         }
         try {
