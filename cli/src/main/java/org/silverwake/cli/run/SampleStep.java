@@ -31,7 +31,7 @@ public final class SampleStep {
         if (scenario.samples().isEmpty()) {
             return located;
         }
-        Locator locator = new Locator(basin.map());
+        Locator locator = new Locator(basin.map(), basin.layer().crs());
         double farthest = scenario.settings().value("places.snap-distance");
         for (Sample sample : scenario.samples()) {
             boolean understood = sample.row().standing() == Standing.UNDERSTOOD;
@@ -39,18 +39,12 @@ public final class SampleStep {
                 located.add(new LocatedSample(sample, Optional.empty(), understood ? sample.unplaced() : ""));
                 continue;
             }
-            LocatedPoint point = locator.locate(
-                    Basin.request(
-                            "sample",
-                            sample.name(),
-                            sample.where(),
-                            sample.position().get(),
-                            farthest,
-                            sample.river()),
-                    basin.layer().crs());
+            LocatedPoint point = locator.locate(Basin.request(
+                    "sample", sample.name(), sample.where(), sample.position().get(), farthest, sample.river()));
             warnings.addAll(point.warnings());
             located.add(new LocatedSample(sample, point.at(), point.refusal()));
         }
+        warnings.addAll(locator.shifts());
         long unplaced = located.stream().filter(s -> !s.unplaced().isEmpty()).count();
         if (unplaced > 0) {
             warnings.add("samples: " + unplaced + " are understood but not placed on the river, each with its reason in"

@@ -29,6 +29,7 @@ final class SamplesSection {
     private final Map<String, Position> stations = new HashMap<>();
     private final List<Sample> samples = new ArrayList<>();
     private final Map<List<Object>, String> seen = new HashMap<>();
+    private final List<String> notes = new ArrayList<>();
 
     SamplesSection(ScenarioValue section, Sources sources, StateNames states, Problems problems) {
         this.section = section;
@@ -127,6 +128,7 @@ final class SamplesSection {
         Problems own = new Problems();
         Optional<Position> position = position(table, line, cells, row, own);
         String unplaced = "";
+        notes.addAll(own.warnings());
         try {
             own.requireNone();
             if (position.isEmpty()) {
@@ -181,6 +183,14 @@ final class SamplesSection {
     }
 
     private void warn() {
+        if (!notes.isEmpty()) {
+            String first = notes.get(0);
+            int text = first.indexOf(": ");
+            int more = notes.size() - 1;
+            problems.warn(
+                    first.substring(0, text),
+                    first.substring(text + 2) + (more > 0 ? " (and so in " + more + " more rows of samples)" : ""));
+        }
         long refused = samples.stream()
                 .filter(s -> s.row().standing() == Standing.REFUSED)
                 .count();

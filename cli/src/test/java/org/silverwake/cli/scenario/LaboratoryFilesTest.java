@@ -37,6 +37,8 @@ class LaboratoryFilesTest {
     @TempDir
     private Path folder;
 
+    private List<String> warnings = List.of();
+
     private List<Sample> read(String file, String mapping) throws IOException {
         String shared = System.getProperty("silverwake.shared");
         assumeTrue(shared != null, "the shared folder is not given");
@@ -45,11 +47,13 @@ class LaboratoryFilesTest {
         Path yaml = folder.resolve("scenario.yaml");
         Files.writeString(yaml, "samples:\n  file: '" + table + "'\n" + mapping.indent(2));
         Problems problems = new Problems();
-        ScenarioValue root = YamlFile.read(yaml, problems).orElseThrow();
+        Written written = YamlFile.read(yaml, problems).orElseThrow();
+        ScenarioValue root = ScenarioValue.root(written.place(), written.root(), problems);
         StateNames states = new StateNames(List.of("low", "high"), List.of(0.5, 0.5));
-        Sources sources = new Sources(folder, f -> null, problems);
+        Sources sources = new Sources(folder, f -> null, written.tables(), problems);
         List<Sample> samples = new SamplesSection(root.at("samples"), sources, states, problems).read(Map.of());
         problems.requireNone();
+        warnings = problems.warnings();
         return samples;
     }
 
@@ -109,6 +113,14 @@ class LaboratoryFilesTest {
         assertThat(count(samples, r -> r.standing() == Standing.UNDERSTOOD)).isEqualTo(634 - 26 - 28 - 69 - 1);
         assertThat(count(samples, r -> r.standing() == Standing.REFUSED)).isZero();
         assertThat(samples).allSatisfy(s -> assertThat(s.position()).isPresent());
+        // the file's own column of datums: 621 NAD83, 9 WGS84, 2 UNKWN, 2 OTHER
+        assertThat(samples.stream().filter(s -> s.position().orElseThrow().system().isWgs84()))
+                .hasSize(13);
+        assertThat(warnings)
+                .singleElement()
+                .asString()
+                .contains("100 to 400 m")
+                .endsWith("(and so in 3 more rows of samples)");
     }
 
     /** Lakes taken in: 96 rows are flagged, 25 of them blanks and 1 a replicate; 3 rows repeat another. */

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.assembly.ReachCutting;
 import org.silverwake.geo.assembly.ReachPart;
@@ -24,25 +25,30 @@ public final class Locator {
     private final RiverMap map;
     private final Stretches stretches;
     private final Map<List<Integer>, Double> wholes;
+    private final OtherRivers otherRivers;
+    private final PointReader reader;
+    private final ShiftNotes shifts = new ShiftNotes();
 
-    /** For the reaches of a map, cut or not. */
-    public Locator(RiverMap map) {
+    /** For the reaches of a map, cut or not, and points some of which are given in the layer's own system. */
+    public Locator(RiverMap map, LayerCrs crs) {
         this.map = map;
+        this.reader = new PointReader(crs);
         this.stretches = new Stretches(
                 map.reaches().stream().map(r -> r.line().getCoordinates()).toList());
         this.wholes = ReachCutting.partLengths(map);
+        this.otherRivers = new OtherRivers(map, stretches);
     }
 
     /**
      * The place of a point on the nearest reach; where reaches meet there, on one that begins there.
      *
      * @param request the point
-     * @param crs the system of points given in the layer's own
      */
-    public LocatedPoint locate(PointRequest request, LayerCrs crs) {
+    public LocatedPoint locate(PointRequest request) {
         List<UnplacedPoint> unplaced = new ArrayList<>();
-        Optional<Coordinate> at = Positions.read(request, new PointReader(crs), unplaced)
-                .map(fix -> new Coordinate(fix.longitude(), fix.latitude()));
+        Optional<PointReader.Fix> fix = Positions.read(request, reader, unplaced);
+        fix.flatMap(PointReader.Fix::shift).ifPresent(shift -> shifts.add(request, shift));
+        Optional<Coordinate> at = fix.map(f -> new Coordinate(f.longitude(), f.latitude()));
         if (at.isEmpty()) {
             return refused(request, unplaced.get(0).reason());
         }
@@ -50,9 +56,17 @@ public final class Locator {
         if (hit.isEmpty()) {
             return refused(request, FarPoint.text(request, at.get(), map, stretches));
         }
-        List<String> warnings = RiverNames.check(request, at.get(), hit.get(), map, stretches).stream()
+        List<String> warnings = Stream.of(
+                        RiverNames.check(request, at.get(), hit.get(), map, stretches),
+                        otherRivers.check(request, at.get(), hit.get()))
+                .flatMap(Optional::stream)
                 .toList();
         return new LocatedPoint(request, Optional.of(onReach(at.get(), hit.get())), "", warnings);
+    }
+
+    /** What older datums did to the points so far, one line for each datum and transformation. */
+    public List<String> shifts() {
+        return shifts.lines();
     }
 
     private static LocatedPoint refused(PointRequest request, String text) {
