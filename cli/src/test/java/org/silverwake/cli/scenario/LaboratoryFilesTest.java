@@ -114,7 +114,8 @@ class LaboratoryFilesTest {
         assertThat(count(samples, r -> r.standing() == Standing.REFUSED)).isZero();
         assertThat(samples).allSatisfy(s -> assertThat(s.position()).isPresent());
         // the file's own column of datums: 621 NAD83, 9 WGS84, 2 UNKWN, 2 OTHER
-        assertThat(samples.stream().filter(s -> s.position().orElseThrow().system().isWgs84()))
+        assertThat(samples.stream()
+                        .filter(s -> s.position().orElseThrow().system().isWgs84()))
                 .hasSize(13);
         assertThat(warnings)
                 .singleElement()
