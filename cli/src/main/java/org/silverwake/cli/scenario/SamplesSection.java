@@ -82,8 +82,11 @@ final class SamplesSection {
                     .ifPresent(t -> fixed.put(known(group.at("fixed").at(name), name), t));
         }
         Vocabulary words = words(group.at("words"));
+        if (group == section) {
+            sources.written("samples").ifPresent(table -> table(table, columns, fixed, words));
+        }
         for (ScenarioValue file : group.at("file").items()) {
-            sources.table("samples", file).ifPresent(table -> table(table, columns, fixed, words));
+            sources.file("samples", file).ifPresent(table -> table(table, columns, fixed, words));
         }
     }
 

@@ -30,7 +30,19 @@ public final class TableList {
         List.of("places", "gauges", "abstractions")
                 .forEach(name ->
                         tables.put(name, columns(withStates(PlaceTables.keys().get(name)))));
+        tables.put("samples", samples());
         return Collections.unmodifiableMap(tables);
+    }
+
+    /** Read by what laboratories write: numbers with their qualifier, units and words as they come. */
+    private static List<Key> samples() {
+        return SampleColumns.known().stream()
+                .map(column -> Key.word(
+                        column,
+                        column.equals("date") ? Kind.DATE : Kind.TEXT,
+                        column.equals("value") ? "required" : "",
+                        "as the laboratory wrote it"))
+                .toList();
     }
 
     /** A discharge may be given for each flow state too. */

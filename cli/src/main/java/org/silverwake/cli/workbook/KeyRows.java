@@ -28,7 +28,7 @@ final class KeyRows {
     /** Puts everything into the tree; gives the names of named rows, in order. */
     List<String> read() {
         return switch (layout.plan().kind()) {
-            case KEYS -> keys();
+            case KEYS, MORE -> keys();
             case NAMED -> named();
             case ITEMS -> items();
             case RIVER_COLUMNS -> riverColumns();
@@ -40,28 +40,27 @@ final class KeyRows {
         for (int row : rows.filled()) {
             String name = layout.sheet().cell(row, 0).text();
             if (name.isEmpty()) {
+                if (!rows.isBlank(row, Marks.VALUE)) {
+                    problems.add(rows.place(row, Marks.VALUE), "holds a value, but column A of its row names no key");
+                }
                 continue;
             }
-            Key key = layout.plan().fields().stream()
-                    .filter(f -> f.name().equals(name))
-                    .map(Field::key)
-                    .findFirst()
-                    .orElseGet(() -> Key.word(name, Key.Kind.TEXT, "", ""));
+            Key key = WorkbookPlan.key(name).orElseGet(() -> Key.word(name, Key.Kind.TEXT, "", ""));
             String where = rows.place(row, Marks.VALUE);
             String text = rows.value(row, Marks.VALUE, key);
             if (text.isEmpty() && !rows.isBlank(row, Marks.UNIT)) {
                 problems.add(where + " " + name, "is blank while a unit is given; give the value, or clear the unit");
             }
-            root.put(name, where, node(name, where, text));
+            root.put(name, where, node(key.path(), where, text));
         }
         return List.of();
     }
 
-    private static ScenarioNode node(String key, String where, String text) {
+    private static ScenarioNode node(String pattern, String where, String text) {
         if (text.isEmpty()) {
             return new ScenarioNode.Blank();
         }
-        if (!WorkbookPlan.LISTS.contains(key)) {
+        if (!WorkbookPlan.isList(pattern)) {
             return new ScenarioNode.Single(text);
         }
         return new ScenarioNode.Items(Stream.of(text.split("[;|\\n]"))
@@ -100,7 +99,7 @@ final class KeyRows {
     }
 
     private ScenarioNode leaf(int row, Field field) {
-        return node(field.name(), rows.place(row, field.name()), rows.value(row, field.name(), field.key()));
+        return node(field.key().path(), rows.place(row, field.name()), rows.value(row, field.name(), field.key()));
     }
 
     private List<String> items() {

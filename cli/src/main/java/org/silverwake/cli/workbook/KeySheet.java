@@ -6,6 +6,7 @@ package org.silverwake.cli.workbook;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.dhatim.fastexcel.Worksheet;
@@ -21,6 +22,7 @@ final class KeySheet {
     private static final int DEFAULT = 4;
     private static final int ALLOWED = 5;
     private static final int SOURCE = 6;
+    private static final int ROWS_FOR_MORE = 30;
     private static final double[] WIDTHS = {30, 46, 24, 13, 24, 34, 60};
 
     private final Worksheet sheet;
@@ -65,8 +67,31 @@ final class KeySheet {
             contents.text(field.name()).ifPresent(text -> left.remove(field.name()));
             fill(row - 1, field, contents.text(field.name()).orElse(""));
         }
+        if (plan.kind() == SheetPlan.Kind.MORE) {
+            more(row, contents, left);
+        }
         sheet.freezePane(VALUE, SheetFrame.FIRST);
         Look.lock(sheet);
+    }
+
+    /** Rows with a key of one's own choice; what has no other place is put there. */
+    private void more(int from, WorkbookContents contents, Set<String> left) {
+        int row = from;
+        for (String name : List.copyOf(left)) {
+            Optional<Key> key = WorkbookPlan.key(name);
+            if (key.isPresent() && contents.text(name).isPresent()) {
+                sheet.value(row, 0, name);
+                sheet.value(
+                        row, MEANING, words.meaning(key.get().path(), key.get().meaning()));
+                fill(row, new Field(name, key.get()), contents.text(name).orElseThrow());
+                left.remove(name);
+                row++;
+            }
+        }
+        Key any = Key.word("", Key.Kind.TEXT, "", "");
+        for (int column : new int[] {0, VALUE, UNIT}) {
+            cells.input(from, row + ROWS_FOR_MORE, column, new Field("", any), false);
+        }
     }
 
     private void group(int row, String start, int last) {
@@ -88,11 +113,15 @@ final class KeySheet {
         if (last == SOURCE) {
             sheet.value(row, SOURCE, sources.getOrDefault(field.name(), ""));
         }
+        double height = 0;
         for (int column : new int[] {MEANING, DEFAULT, ALLOWED, SOURCE}) {
             if (column <= last) {
                 Look.text(sheet.style(row, column));
+                String text = String.valueOf(sheet.value(row, column));
+                height = Math.max(height, SheetFrame.height(text, WIDTHS[column]));
             }
         }
+        sheet.rowHeight(row, height);
     }
 
     private void fill(int row, Field field, String text) {
@@ -107,7 +136,7 @@ final class KeySheet {
 
     private String allowed(Field field) {
         Key key = field.key();
-        String list = WorkbookPlan.LISTS.contains(field.name()) ? " " + words.text("allowed.list") : "";
+        String list = WorkbookPlan.isList(field.key().path()) ? " " + words.text("allowed.list") : "";
         return switch (key.kind()) {
             case QUANTITY -> key.range();
             case CHOICE -> key.choices().stream().collect(Collectors.joining(", ")) + list;

@@ -13,7 +13,17 @@ record SheetFrame(Worksheet sheet, WorkbookWords words) {
 
     private static final int ABOUT = 1;
     private static final double ABOUT_HEIGHT = 48;
+    private static final double LINE_HEIGHT = 15;
+
+    /** Letters of running text in the width of one digit, with some to spare for wide fonts. */
+    private static final double LETTERS_PER_DIGIT = 0.9;
+
     private static final double HEADING_HEIGHT = 44;
+
+    /** Height of a row whose text runs over as many lines as it needs in a column's width [points]. */
+    static double height(String text, double width) {
+        return LINE_HEIGHT * Math.max(1, Math.ceil(text.length() / (width * LETTERS_PER_DIGIT)));
+    }
 
     /** Writes it; the text runs over the first columns after A. */
     void write(String id, int columns) {

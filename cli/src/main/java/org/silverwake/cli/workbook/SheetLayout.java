@@ -6,7 +6,6 @@ package org.silverwake.cli.workbook;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.silverwake.cli.workbook.SheetPlan.Kind;
 
 /**
  * Where things stand in a sheet that was found.
@@ -45,7 +44,7 @@ record SheetLayout(SheetPlan plan, BookSheet sheet, Map<String, Integer> columns
 
     /** The column where the unit of a column stands; -1 where there is none. */
     int unitColumn(String name) {
-        return plan.kind() == Kind.KEYS ? column(Marks.UNIT) : column(SheetColumn.unitOf(name));
+        return plan.isOfKeys() ? column(Marks.UNIT) : column(SheetColumn.unitOf(name));
     }
 
     String place(int row, int column) {

@@ -17,6 +17,8 @@ record SheetPlan(String id, Kind kind, List<Field> fields) {
     enum Kind {
         /** A row for each key. */
         KEYS,
+        /** Rows in which any key may be written out. */
+        MORE,
         /** A row for each named thing, such as a flow state; a column for each of its keys. */
         NAMED,
         /** A row for each item of a list, such as an outlet; a column for each of its keys. */
@@ -34,7 +36,8 @@ record SheetPlan(String id, Kind kind, List<Field> fields) {
         fields = List.copyOf(fields);
     }
 
-    boolean isTable() {
-        return kind != Kind.KEYS;
+    /** Whether a key stands in column A of every row. */
+    boolean isOfKeys() {
+        return kind == Kind.KEYS || kind == Kind.MORE;
     }
 }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.silverwake.cli.scenario.Key;
 import org.silverwake.cli.scenario.Problems;
-import org.silverwake.cli.workbook.SheetPlan.Kind;
 
 /** The rows of a sheet that were filled in, and what their cells say. */
 final class SheetRows {
@@ -29,7 +28,7 @@ final class SheetRows {
         List<Integer> rows = new ArrayList<>();
         for (int row : layout.sheet().rows().tailMap(layout.first()).keySet()) {
             boolean blank = layout.columns().values().stream().allMatch(column -> cells.isBlank(row, column));
-            if (layout.plan().kind() == Kind.KEYS || !blank && !isMarked(row)) {
+            if (layout.plan().isOfKeys() || !blank && !isMarked(row)) {
                 rows.add(row);
             }
         }

@@ -23,13 +23,27 @@ final class WorkbookPlan {
     static final String RIVER_COLUMNS = "rivers.columns";
 
     /** Keys that take a list; in a cell its items are separated by semicolons. */
-    static final Set<String> LISTS = Set.of("rivers.orient-by", "guidelines.use", RIVER_COLUMNS + ".missing");
+    private static final Set<String> LISTS = Set.of(
+            "rivers.orient-by",
+            "guidelines.use",
+            RIVER_COLUMNS + ".missing",
+            "samples.file",
+            "samples.columns.*",
+            "samples.more.*.file",
+            "samples.more.*.columns.*");
 
     /** Lists of maps: their rows have no name. */
     private static final Set<String> ITEMS = Set.of("rivers.outlets", "outputs.profiles");
 
-    /** Keys that are given in another way: outlets row by row, sites on their own sheet. */
-    static final Set<String> ELSEWHERE = Set.of("rivers.outlets", "sites.more");
+    /** Given in another way: outlets row by row, sites on their own sheet. */
+    private static final Set<String> OTHERWISE = Set.of("rivers.outlets", "sites.more");
+
+    /** Sheet where any other key may be written out. */
+    static final String MORE = "more";
+
+    /** What few people need: how to read files that laboratories send. */
+    private static final Set<String> SELDOM =
+            Set.of("samples.columns", "samples.words", "samples.fixed", "samples.more");
 
     private static final List<String> ORDER = List.of(
             "project",
@@ -47,7 +61,8 @@ final class WorkbookPlan {
             "guidelines",
             "outputs.profiles",
             "settings",
-            "units");
+            "units",
+            MORE);
 
     private static final Map<String, String> SHEET_OF_KEY = Map.of(
             "title", "project",
@@ -68,6 +83,7 @@ final class WorkbookPlan {
         ORDER.forEach(id -> fields.put(id, new ArrayList<>()));
         KeyTable.all().forEach(key -> place(key, fields, kinds));
         kinds.put(RIVER_COLUMNS, Kind.RIVER_COLUMNS);
+        kinds.put(MORE, Kind.MORE);
         fields.put(RIVER_COLUMNS, riverColumns());
         TableList.all().forEach((table, columns) -> {
             kinds.put(table, Kind.ROWS);
@@ -77,7 +93,7 @@ final class WorkbookPlan {
         fields.put("practices", practices());
         List<SheetPlan> sheets = new ArrayList<>();
         fields.forEach((id, list) -> {
-            if (!list.isEmpty()) {
+            if (!list.isEmpty() || id.equals(MORE)) {
                 sheets.add(new SheetPlan(id, kinds.getOrDefault(id, Kind.KEYS), list));
             }
         });
@@ -88,7 +104,8 @@ final class WorkbookPlan {
         String path = key.path();
         int star = path.indexOf(".*");
         String start = star < 0 ? path : path.substring(0, star);
-        if (start.startsWith(RIVER_COLUMNS) || ELSEWHERE.contains(start) && (star < 0 || start.equals("sites.more"))) {
+        boolean outlets = OTHERWISE.contains(start) && star < 0;
+        if (start.startsWith(RIVER_COLUMNS) || start.equals("sites.more") || outlets || SELDOM.contains(start)) {
             return;
         }
         if (star < 0) {
@@ -111,10 +128,22 @@ final class WorkbookPlan {
         if (RIVER_KEYS.contains(path) || path.startsWith("rivers.")) {
             return "rivers";
         }
-        if (path.endsWith(".file") && !path.startsWith("guidelines")) {
+        if ((path.endsWith(".file") || path.equals("samples.stations")) && !path.startsWith("guidelines")) {
             return "project";
         }
         return SHEET_OF_KEY.getOrDefault(path.split("\\.")[0], "settings");
+    }
+
+    /** The pattern that a written-out key fits, such as "units.*" for "units.sack". */
+    static Optional<Key> key(String written) {
+        return KeyTable.all().stream()
+                .filter(k -> written.matches(k.path().replace(".", "\\.").replace("*", "[^.]+")))
+                .findFirst();
+    }
+
+    /** Whether a key takes several values, which stand in one cell with semicolons between them. */
+    static boolean isList(String pattern) {
+        return LISTS.contains(pattern);
     }
 
     private static boolean isSetting(String path) {

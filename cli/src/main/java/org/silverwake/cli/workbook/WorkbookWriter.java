@@ -57,10 +57,10 @@ public final class WorkbookWriter {
             int classes = Math.max(FEWEST_STATES, rows.namesFor(TableList.CLASS).size());
             for (SheetPlan plan : plans) {
                 Worksheet sheet = sheet(book, plan.id());
-                if (plan.isTable()) {
-                    new TableSheet(plan, sheet, words, states, classes).write(rows.of(plan));
-                } else {
+                if (plan.isOfKeys()) {
                     new KeySheet(sheet, words).write(plan, contents, left);
+                } else {
+                    new TableSheet(plan, sheet, words, states, classes).write(rows.of(plan));
                 }
             }
         }
@@ -110,6 +110,7 @@ public final class WorkbookWriter {
             row++;
             sheet.value(row, 1, text);
             Look.text(sheet.style(row, 1));
+            sheet.rowHeight(row, SheetFrame.height(text, GUIDE_WIDTH));
         }
         return row + 1;
     }
