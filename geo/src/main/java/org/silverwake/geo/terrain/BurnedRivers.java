@@ -172,7 +172,6 @@ final class BurnedRivers {
         private double square;
         private int reach;
         private double fraction;
-        private int at;
         private int segment;
 
         /** Forgets what was found. */
@@ -202,7 +201,7 @@ final class BurnedRivers {
                 double t = Math.max(0, Math.min(1, beyond));
                 double px = t == 1 ? bx : ax + t * (bx - ax);
                 double py = t == 1 ? by : ay + t * (by - ay);
-                consider(k, beyond, px * px + py * py, cell);
+                consider(k, beyond, px * px + py * py);
             }
         }
 
@@ -213,14 +212,13 @@ final class BurnedRivers {
             return Math.abs(t - Math.rint(t)) * Math.sqrt(length) < ABREAST ? Math.rint(t) : t;
         }
 
-        private void consider(int crossing, double t, double found, int cell) {
+        private void consider(int crossing, double t, double found) {
             int candidate = reach(crossing);
             if (found < square || found == square && isBefore(candidate, (int) crossings[crossing], t)) {
                 square = found;
                 reach = candidate;
                 segment = (int) crossings[crossing];
                 fraction = t;
-                at = cell;
             }
         }
 
@@ -235,11 +233,6 @@ final class BurnedRivers {
             return reach;
         }
 
-        /** The river cell in which it was found. */
-        int foundIn() {
-            return at;
-        }
-
         /** Whether the cell lies beyond the beginning of the reach found, into which no other flows. */
         boolean isHead() {
             return fraction < 0 && segment == firstVertex[reach] && headwater.get(reach);
@@ -249,6 +242,12 @@ final class BurnedRivers {
         boolean isPastEnd() {
             boolean past = fraction > 1 && segment + 2 == firstVertex[reach + 1] && last.get(reach);
             return past || isHead();
+        }
+
+        /** The cell of the end that the cell lies past. */
+        int endCell() {
+            int vertex = fraction > 1 ? segment + 1 : segment;
+            return clamp(y[vertex], rows) * columns + clamp(x[vertex], columns);
         }
     }
 }

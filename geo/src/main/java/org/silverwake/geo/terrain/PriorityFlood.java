@@ -259,7 +259,7 @@ final class PriorityFlood {
                 search.look(other, column, row, aspect(row));
             }
         }
-        boolean past = !only && search.isPastEnd() && levels.at(cell) < levels.at(search.foundIn());
+        boolean past = !only && search.isPastEnd() && levels.at(cell) < levels.at(search.endCell());
         return past ? BurnedRivers.NONE : label();
     }
 
