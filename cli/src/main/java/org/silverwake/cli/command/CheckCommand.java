@@ -78,7 +78,12 @@ public final class CheckCommand implements Callable<Integer> {
                     input.project().title(),
                     folder.path().resolve("check.png"));
             CheckPage.write(
-                    input, basin, unknownEnds, Silverwake.VERSION, folder.path().resolve(PAGE));
+                    input,
+                    basin,
+                    samples,
+                    unknownEnds,
+                    Silverwake.VERSION,
+                    folder.path().resolve(PAGE));
             folder.complete();
         } finally {
             folder.discard();

@@ -16,7 +16,10 @@ import java.util.Locale;
 import java.util.Set;
 import org.silverwake.cli.report.Cautions;
 import org.silverwake.cli.report.Words;
+import org.silverwake.cli.run.AppliedCorrection;
 import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.LocatedSample;
+import org.silverwake.cli.scenario.Corrections;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.map.MapWords;
@@ -41,10 +44,11 @@ final class PageData {
     }
 
     /** The data in one text that can stand in a script element: no "&lt;" in it, no line end that JavaScript would see. */
-    static String json(ScenarioInput scenario, Basin basin, List<String> problems, String version) {
+    static String json(
+            ScenarioInput scenario, Basin basin, List<LocatedSample> samples, List<String> problems, String version) {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            new PageData(json).write(scenario, basin, problems, version);
+            new PageData(json).write(scenario, basin, samples, problems, version);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -54,7 +58,9 @@ final class PageData {
                 .replace("\u2029", "\\u2029");
     }
 
-    private void write(ScenarioInput scenario, Basin basin, List<String> problems, String version) throws IOException {
+    private void write(
+            ScenarioInput scenario, Basin basin, List<LocatedSample> samples, List<String> problems, String version)
+            throws IOException {
         json.writeStartObject();
         json.writeStringField("title", scenario.project().title());
         json.writeStringField("date", scenario.project().date().toString());
@@ -72,9 +78,12 @@ final class PageData {
         texts("warnings", warnings);
         texts("cautions", Cautions.always());
         ReachData.write(basin, json);
-        PointData.write(scenario, basin, json);
+        PointData.write(scenario, basin, samples, json);
         defects(basin.map().defects());
         json.writeArrayFieldStart("applied");
+        for (AppliedCorrection correction : basin.corrections()) {
+            correction(correction);
+        }
         json.writeEndArray();
         json.writeEndObject();
     }
@@ -103,6 +112,30 @@ final class PageData {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** A row of corrections.csv, and what became of it. */
+    private void correction(AppliedCorrection correction) throws IOException {
+        Corrections.Row row = correction.row();
+        json.writeStartObject();
+        json.writeStringField("action", row.action().name().toLowerCase(Locale.ROOT));
+        json.writeStringField("kind", row.kind());
+        json.writeStringField("name", row.name());
+        json.writeStringField("feature", String.join("|", row.features()));
+        if (row.at().isPresent()) {
+            degrees(json, "lon", row.at().get().x());
+            degrees(json, "lat", row.at().get().y());
+        }
+        if (row.was().isPresent()) {
+            degrees(json, "wasLon", row.was().get().x());
+            degrees(json, "wasLat", row.was().get().y());
+        }
+        json.writeStringField("defect", row.defect());
+        json.writeStringField("note", row.note());
+        json.writeBooleanField("acts", correction.isApplied());
+        json.writeStringField(
+                "became", correction.status() + ": " + correction.outcome().text());
+        json.writeEndObject();
     }
 
     /** A kind as corrections.csv names it. */

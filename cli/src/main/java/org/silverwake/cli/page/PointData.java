@@ -6,12 +6,17 @@ package org.silverwake.cli.page;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.LocatedSample;
+import org.silverwake.cli.scenario.Sample;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.geo.place.LocatedPoint;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.geo.place.PointRequest;
 import org.silverwake.geo.place.UnplacedPoint;
@@ -20,16 +25,20 @@ import org.silverwake.geo.place.UnplacedPoint;
 final class PointData {
     private static final int CENTIMETERS = 2;
     private static final String PLACE = "place";
+    private static final String SAMPLE = "sample";
 
     private final JsonGenerator json;
+    private final double farthest;
     private final Map<String, List<PlaceUse>> uses = new HashMap<>();
 
     private PointData(ScenarioInput scenario, JsonGenerator json) {
         this.json = json;
+        this.farthest = scenario.settings().value("places.snap-distance");
         scenario.places().forEach(place -> uses.put(place.name(), place.uses()));
     }
 
-    static void write(ScenarioInput scenario, Basin basin, JsonGenerator json) throws IOException {
+    static void write(ScenarioInput scenario, Basin basin, List<LocatedSample> samples, JsonGenerator json)
+            throws IOException {
         PointData data = new PointData(scenario, json);
         json.writeArrayFieldStart("points");
         for (UnplacedPoint point : basin.unplaced()) {
@@ -38,7 +47,27 @@ final class PointData {
         for (PlacedPoint point : basin.points()) {
             data.placed(point);
         }
+        Set<String> taken = new HashSet<>();
+        for (LocatedSample sample : samples) {
+            if (sample.at().isPresent() && taken.add(sample.sample().name())) {
+                data.sample(sample.sample(), sample.at().get());
+            }
+        }
         json.writeEndArray();
+    }
+
+    /** Several results of one sample are one point. */
+    private void sample(Sample sample, LocatedPoint.OnReach at) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("kind", SAMPLE);
+        json.writeStringField("mark", SAMPLE);
+        json.writeStringField("name", sample.name());
+        json.writeStringField("where", sample.where());
+        json.writeStringField("uses", "");
+        PageData.number(json, "most", farthest, CENTIMETERS);
+        PageData.degrees(json, "lon", at.longitude());
+        PageData.degrees(json, "lat", at.latitude());
+        json.writeEndObject();
     }
 
     private void unplaced(UnplacedPoint point) throws IOException {

@@ -86,6 +86,7 @@ public record Basin(
         Assembled assembled = strict ? assembled(layer, options) : assembledOrDrawn(layer, options, step);
         step.heard(assembled.corrections());
         List<PointRequest> requests = step.moved(requests(scenario), layer.crs());
+        step.moved(SampleStep.requests(scenario), layer.crs()); // they are put on the river later; here it is noted
         Placement placement = Placer.placeWhereFound(assembled.map, layer.crs(), requests);
         if (strict) {
             placement.requireAll();

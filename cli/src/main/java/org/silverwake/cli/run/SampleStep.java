@@ -13,6 +13,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.place.LocatedPoint;
 import org.silverwake.geo.place.LocatedPoint.OnReach;
 import org.silverwake.geo.place.Locator;
+import org.silverwake.geo.place.PointRequest;
 import org.silverwake.model.sample.Agreement;
 import org.silverwake.model.sample.Finding;
 import org.silverwake.model.sample.ModelRange;
@@ -32,15 +33,16 @@ public final class SampleStep {
             return located;
         }
         Locator locator = new Locator(basin.map(), basin.layer().crs());
-        double farthest = scenario.settings().value("places.snap-distance");
+        CorrectionStep step = new CorrectionStep(scenario.corrections());
         for (Sample sample : scenario.samples()) {
-            boolean understood = sample.row().standing() == Standing.UNDERSTOOD;
-            if (!understood || sample.position().isEmpty()) {
+            if (!sample.isUsable()) {
+                boolean understood = sample.row().standing() == Standing.UNDERSTOOD;
                 located.add(new LocatedSample(sample, Optional.empty(), understood ? sample.unplaced() : ""));
                 continue;
             }
-            LocatedPoint point = locator.locate(Basin.request(
-                    "sample", sample.name(), sample.where(), sample.position().get(), farthest, sample.river()));
+            List<PointRequest> request =
+                    step.moved(List.of(request(scenario, sample)), basin.layer().crs());
+            LocatedPoint point = locator.locate(request.get(0));
             warnings.addAll(point.warnings());
             located.add(new LocatedSample(sample, point.at(), point.refusal()));
         }
@@ -51,6 +53,24 @@ public final class SampleStep {
                     + " samples.csv");
         }
         return List.copyOf(located);
+    }
+
+    /** What is asked of the river for the samples that are understood and say where they were taken. */
+    static List<PointRequest> requests(ScenarioInput scenario) {
+        return scenario.samples().stream()
+                .filter(Sample::isUsable)
+                .map(sample -> request(scenario, sample))
+                .toList();
+    }
+
+    private static PointRequest request(ScenarioInput scenario, Sample sample) {
+        return Basin.request(
+                "sample",
+                sample.name(),
+                sample.where(),
+                sample.position().orElseThrow(),
+                scenario.settings().value("places.snap-distance"),
+                sample.river());
     }
 
     static List<ComparedSample> compare(

@@ -10,7 +10,7 @@ const corrections = (function () {
     const DECIMALS = 7;
     const NEAR = 10; // places nearer than this are the same [m], as the reader of the file has it
 
-    const entries = data.applied.map((row) => Object.assign({ applied: true, dropped: false }, row));
+    const entries = data.applied.map((row) => Object.assign({ applied: true, dropped: false }, row)); // "acts": it was heeded
     const listeners = [];
     let saved = rows().join("\n");
 
@@ -76,8 +76,9 @@ const corrections = (function () {
         changed();
     }
 
+    /** An entry that is in force: a new one, or an earlier one that was heeded and is not dropped. */
     function find(test) {
-        return entries.find((e) => !e.dropped && test(e));
+        return entries.find((e) => !e.dropped && (!e.applied || e.acts) && test(e));
     }
 
     function number(value) {

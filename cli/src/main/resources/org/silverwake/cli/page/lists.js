@@ -134,7 +134,8 @@ const lists = (function () {
         const target = targetOf(entry);
         return make("div", "entry" + (entry.dropped ? " dropped" : ""),
             target ? button(entryWords(entry), () => go(target, true), { class: "link" }) : make("span", null, entryWords(entry)),
-            make("small", null, entry.applied ? say(entry.dropped ? "corrections.dropped" : "corrections.applied") : say("corrections.new")),
+            make("small", entry.applied && !entry.acts ? "idle" : null,
+                entry.dropped ? say("corrections.dropped") : entry.applied ? entry.became : say("corrections.new")),
             entry.applied && entry.dropped ? button(say("corrections.keep"), () => corrections.keep(entry))
                 : button(say(entry.applied ? "corrections.drop" : "corrections.undo"), () => corrections.undo(entry)));
     }

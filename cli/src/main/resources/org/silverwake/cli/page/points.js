@@ -24,7 +24,7 @@ const points = (function () {
     function state(point) {
         const given = point.given;
         const entry = moved(given);
-        const earlier = corrections.entries.find((e) => e.applied && isOf(e, given));
+        const earlier = corrections.entries.find((e) => e.applied && e.acts && isOf(e, given));
         const table = earlier && earlier.wasLon !== undefined
             ? { lon: earlier.wasLon, lat: earlier.wasLat } : { lon: given.lon, lat: given.lat };
         const now = entry ? { lon: entry.lon, lat: entry.lat } : table;
@@ -47,7 +47,7 @@ const points = (function () {
     /** The place on the river for a position: as the program found it, or as found here after a move. */
     function snap(point, at, settled) {
         const given = point.given;
-        if (settled && given.reach !== undefined) {
+        if (settled && given.snapLon !== undefined) {
             return { reach: given.reach, lon: given.snapLon, lat: given.snapLat, distance: given.distance };
         }
         return at.lon === undefined ? null : network.nearest(at.lon, at.lat);
