@@ -19,6 +19,7 @@ import org.silverwake.cli.workbook.WorkbookReader;
 import org.silverwake.cli.workbook.WorkbookWords;
 import org.silverwake.cli.workbook.WorkbookWriter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "new",
         mixinStandardHelpOptions = true,
-        description = "Writes a workbook to fill in, or with --yaml the text form.",
+        description =
+                "Writes a workbook to fill in, or with --yaml the text form; or with --field-sheets paper for the field.",
         footer = {"", "Example: silverwake new my-river"})
 public final class NewCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DIR", description = "The folder for it; made if it is not there.")
@@ -41,12 +43,18 @@ public final class NewCommand implements Callable<Integer> {
     @Option(names = "--yaml", description = "Write scenario.yaml and headings of its tables, not a workbook.")
     private boolean text;
 
+    @Mixin
+    private FieldSheetsOption fieldSheets;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
+        if (fieldSheets.isGiven()) {
+            return fieldSheets.write(folder, print);
+        }
         requireRoom(folder);
         if (!WorkbookWords.languages().contains(language)) {
             throw new ParameterException(

@@ -64,7 +64,7 @@ final class ScreeningStep {
         return List.copyOf(all.values());
     }
 
-    private static List<Guideline> chosen(ScenarioInput scenario, List<String> gaps) {
+    static List<Guideline> chosen(ScenarioInput scenario, List<String> gaps) {
         Map<String, Guideline> chosen = new LinkedHashMap<>();
         GuidelineLibrary library = GuidelineFiles.library(scenario.guidelines().ownTable());
         for (String id : scenario.guidelines().ids()) {

@@ -1,0 +1,44 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.silverwake.cli.fieldkit.FieldKit;
+import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.PointLayers;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioReader;
+import picocli.CommandLine.Option;
+
+/** The part of {@code new} that makes paper for the field. */
+final class FieldSheetsOption {
+    @Option(
+            names = "--field-sheets",
+            paramLabel = "SCENARIO",
+            description = "Write field sheets, custody forms, bottle labels (PDF) and the table for results, for this"
+                    + " scenario's places.")
+    private Optional<Path> scenario;
+
+    @Option(
+            names = "--one-in",
+            paramLabel = "N",
+            defaultValue = "" + FieldKit.EVERY,
+            description = "One duplicate and one field blank for every N samples of a kind (default ${DEFAULT-VALUE}).")
+    private int every;
+
+    /** Whether field sheets are asked for. */
+    boolean isGiven() {
+        return scenario.isPresent();
+    }
+
+    /** Writes them into a folder and says so; the exit code. */
+    int write(Path folder, PrintWriter print) {
+        ScenarioInput input = ScenarioReader.read(scenario.orElseThrow(), PointLayers::table);
+        FieldKit.write(input, Basin.of(input), folder, every).forEach(print::println);
+        print.flush();
+        return 0;
+    }
+}

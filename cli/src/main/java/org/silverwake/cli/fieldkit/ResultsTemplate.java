@@ -1,0 +1,50 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.fieldkit;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.cli.laboratory.RowReader;
+
+/** The table in which results come back: the columns of samples, one row per bottle, with all that is known before. Units are the laboratory's to name. */
+final class ResultsTemplate {
+    private ResultsTemplate() {}
+
+    static void write(SamplePlan plan, Path file) {
+        try (CsvWriter writer = CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.LF)
+                .build(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {
+            List<String> columns = List.copyOf(RowReader.columns());
+            writer.writeRecord(columns);
+            for (Bottle bottle : plan.bottles()) {
+                List<String> row = new ArrayList<>();
+                columns.forEach(column -> row.add(cell(column, bottle, plan)));
+                writer.writeRecord(row);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String cell(String column, Bottle bottle, SamplePlan plan) {
+        Analysis analysis = bottle.analysis();
+        return switch (column) {
+            case "name" -> bottle.code();
+            case "station" -> plan.stops().get(bottle.stop()).name();
+            case "type" -> bottle.role().type();
+            case "medium" -> analysis.medium().word();
+            case "substance" -> analysis.substance().word();
+            case "fraction" -> analysis.fraction().word();
+            case "basis" -> analysis.basis().word();
+            default -> "";
+        };
+    }
+}

@@ -1,0 +1,177 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.fieldkit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.cli.laboratory.LabRow.Standing;
+import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.scenario.Sample;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioReader;
+
+/** The demo's kit, and a hard one, read back from the PDF. */
+class FieldKitTest {
+    private static final Path LANTERN = Path.of("..", "scenarios", "lantern");
+    private static final int BOTTLES = 46; // 12 places, 2 duplicates each of 3 kinds, 2 blanks each of 2 kinds of water
+
+    @TempDir
+    private static Path folder;
+
+    private static Path hard;
+
+    /** The demo with a long name, signs that the font lacks, a line break and many flow states. */
+    @BeforeAll
+    static void copyDemo() throws IOException {
+        hard = Files.createDirectories(folder.resolve("hard"));
+        try (Stream<Path> files = Files.list(LANTERN)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, hard.resolve(file.getFileName().toString()));
+            }
+        }
+        String longName = "Tallowby " + "am Ufer des sehr langen Flusses ".repeat(8) + "Ende";
+        Path places = hard.resolve("places.csv");
+        Files.writeString(
+                places,
+                Files.readString(places)
+                        .replace("Tallowby", longName)
+                        .replace("Emberfold", "Mỹ Đức Ørsted Łódź 河村")
+                        .replace("market town", "x ".repeat(200)));
+    }
+
+    private static List<String> write(Path scenario, String to) {
+        ScenarioInput input = ScenarioReader.read(scenario);
+        return FieldKit.write(input, Basin.of(input), folder.resolve(to), FieldKit.EVERY);
+    }
+
+    private static String text(Path file, int first, int last) throws IOException {
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            stripper.setStartPage(first);
+            stripper.setEndPage(last);
+            return stripper.getText(document);
+        }
+    }
+
+    @Test
+    void theDemosKitIsCompleteAndTheSameEachTime() throws IOException {
+        assertThat(write(LANTERN, "a").get(0)).contains("12 places, " + BOTTLES + " bottles");
+        write(LANTERN, "b");
+        for (String name : List.of("field-sheets.pdf", "labels.pdf", "results.csv")) {
+            assertThat(folder.resolve("a").resolve(name))
+                    .hasSameBinaryContentAs(folder.resolve("b").resolve(name));
+        }
+        Path sheets = folder.resolve("a").resolve("field-sheets.pdf");
+        try (PDDocument document = Loader.loadPDF(sheets.toFile())) {
+            assertThat(document.getNumberOfPages())
+                    .as("plan, 12 places, 2 of custody")
+                    .isEqualTo(15);
+            for (PDPage page : document.getPages()) {
+                for (var name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+                }
+            }
+        }
+        assertThat(text(sheets, 1, 1)).contains("Sampling plan", "common practice, no source", "36 6 4 46");
+        String fourth = text(sheets, 5, 5);
+        assertThat(fourth)
+                .contains(
+                        "Ljóskelda", "-30.05980", "-20.00450", "LANT-04-W-D", "Mercury vapor", "Never alone", "feature")
+                .doesNotContainIgnoringCase("is safe");
+        String labels = text(folder.resolve("a").resolve("labels.pdf"), 1, 100);
+        for (String line :
+                Files.readAllLines(folder.resolve("a").resolve("results.csv")).subList(1, BOTTLES + 1)) {
+            assertThat(labels).contains(line.substring(0, line.indexOf(',')));
+            assertThat(text(sheets, 14, 15)).as("custody").contains(line.substring(0, line.indexOf(',')));
+        }
+    }
+
+    @Test
+    void longNamesAndOddLettersAreDrawn() throws IOException {
+        write(hard, "hard-kit");
+        Path sheets = folder.resolve("hard-kit").resolve("field-sheets.pdf");
+        assertThat(text(sheets, 2, 2)).contains("Tallowby am Ufer", "…");
+        assertThat(text(sheets, 3, 3)).contains("Mỹ Đức Ørsted Łódź □□");
+        try (PDDocument document = Loader.loadPDF(sheets.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(15);
+        }
+    }
+
+    /** Filled in, the table is read as samples: duplicates and blanks are known and left out, the rest is placed by its station. */
+    @Test
+    void resultsComeBack() throws IOException {
+        write(hard, "back");
+        StringBuilder filled = new StringBuilder();
+        List<String> lines = Files.readAllLines(folder.resolve("back").resolve("results.csv"));
+        List<String> header = List.of(lines.get(0).split(","));
+        for (String line : lines) {
+            String[] cells = line.split(",", -1);
+            if (filled.length() > 0) {
+                cells[header.indexOf("date")] = "2026-11-20";
+                cells[header.indexOf("value")] = "0.5";
+                boolean water = cells[header.indexOf("medium")].equals("surface water");
+                cells[header.indexOf("unit")] = water ? "ng/L" : "mg/kg";
+            }
+            filled.append(String.join(",", cells)).append('\n');
+        }
+        Path scenario = Files.createDirectories(folder.resolve("filled"));
+        try (Stream<Path> files = Files.list(hard)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, scenario.resolve(file.getFileName().toString()));
+            }
+        }
+        Files.writeString(scenario.resolve("results.csv"), filled);
+        Path yaml = scenario.resolve("scenario.yaml");
+        Files.writeString(yaml, Files.readString(yaml) + "\nsamples: {file: results.csv}\n");
+        List<Sample> samples = ScenarioReader.read(scenario).samples();
+        assertThat(samples).hasSize(BOTTLES);
+        assertThat(samples).filteredOn(Sample::isUsable).hasSize(36);
+        assertThat(samples)
+                .filteredOn(s -> s.row().standing() == Standing.LEFT_OUT)
+                .hasSize(10);
+    }
+
+    @Test
+    void withoutPlacesThereIsNothingToSample() throws IOException {
+        Path scenario = Files.createDirectories(folder.resolve("empty"));
+        for (String name : List.of("rivers.gpkg", "dem.tif", "sites.csv")) {
+            Files.copy(LANTERN.resolve(name), scenario.resolve(name));
+        }
+        String yaml = Files.readString(LANTERN.resolve("scenario.yaml"));
+        assertThat(yaml).contains("places: {");
+        Files.writeString(scenario.resolve("scenario.yaml"), yaml.replaceAll("(?m)^places: .*$", ""));
+        assertThatThrownBy(() -> write(scenario, "none"))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("places: none");
+        assertThat(folder.resolve("none")).doesNotExist();
+    }
+
+    @Test
+    void whatIsThereIsLeftAlone() throws IOException {
+        Path there = Files.createDirectories(folder.resolve("there"));
+        Files.writeString(there.resolve("results.csv"), "mine");
+        assertThatThrownBy(() -> write(LANTERN, "there"))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("results.csv: is there already");
+        assertThat(there.resolve("results.csv")).hasContent("mine");
+        assertThat(there.resolve("labels.pdf")).doesNotExist();
+    }
+}
