@@ -108,9 +108,11 @@ public final class Datums {
                     + " Arc 1960, Adindan, Minna; International 1924: PSAD56, Corrego Alegre); give the datum";
         }
         String best = "";
-        int least = Math.max(2, plain.length() / 3) + 1;
+        int least = 2 * Math.max(2, plain.length() / 3) + 2;
         for (Map.Entry<String, Datum> entry : BY_NAME.entrySet()) {
-            int distance = EditDistance.between(plain, entry.getKey());
+            // of names equally far, one of the same length: digits changed about are the usual slip
+            int distance = 2 * EditDistance.between(plain, entry.getKey())
+                    + (plain.length() == entry.getKey().length() ? 0 : 1);
             if (distance < least) {
                 least = distance;
                 best = entry.getValue().name();

@@ -23,6 +23,7 @@ public final class PointReader {
     private static final List<String> COMPASS =
             List.of("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
     private static final double SECTOR = 45;
+    private static final int NAMED = 6;
 
     private final LayerCrs layer;
     private final Map<String, LayerCrs> systems = new HashMap<>();
@@ -103,7 +104,10 @@ public final class PointReader {
 
     private static String noWay(Datum datum, Fix at) {
         String place = String.format(Locale.ROOT, "%.3f, %.3f", at.longitude, at.latitude);
-        String known = datum.shifts().stream().map(Datum.Shift::area).distinct().collect(Collectors.joining("; "));
+        List<String> areas =
+                datum.shifts().stream().map(Datum.Shift::area).distinct().toList();
+        String known = areas.stream().limit(NAMED).collect(Collectors.joining("; "))
+                + (areas.size() > NAMED ? " and in " + (areas.size() - NAMED) + " more areas" : "");
         return "no transformation from datum " + datum.title() + " to WGS 84 is known at " + place
                 + " (longitude first): "
                 + (known.isEmpty() ? "EPSG gives none that is a shift of axes" : "it is used in " + known)

@@ -3,6 +3,7 @@
 
 package org.silverwake.geo.crs;
 
+import java.util.List;
 import org.silverwake.geo.GeoDataException;
 
 /**
@@ -58,6 +59,16 @@ public record PointSystem(Kind kind, int zone, boolean south, String datum) {
     /** A projected system by its code, such as EPSG:29191. */
     public static PointSystem grid(String code) {
         return new PointSystem(Kind.GRID, 0, false, code);
+    }
+
+    /** UTM zones that are easily written in place of this one: the other hemisphere's and the neighbors. */
+    public List<PointSystem> slips() {
+        return kind == Kind.UTM
+                ? List.of(
+                        utm(zone, !south, datum),
+                        utm(zone % ZONES + 1, south, datum),
+                        utm((zone + ZONES - 2) % ZONES + 1, south, datum))
+                : List.of();
     }
 
     /** Whether it is WGS 84 degrees. */

@@ -8,8 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.assembly.Stretches;
+import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
+import org.silverwake.geo.crs.PointSystem;
 
 /** What to tell about a point that is too far from every reach: how far, which reach, and a likely slip of the pen. */
 final class FarPoint {
@@ -44,6 +48,18 @@ final class FarPoint {
     }
 
     private static Optional<String> guess(PointRequest request, Coordinate at, Stretches stretches) {
+        PointReader reader = new PointReader(LayerCrs.wgs84());
+        for (PointSystem other : request.system().slips()) {
+            try {
+                PointReader.Fix fix = reader.read(other, request.x(), request.y());
+                Coordinate c = new Coordinate(fix.longitude(), fix.latitude());
+                if (!stretches.within(c, request.maxDistanceMeters()).isEmpty()) {
+                    return Optional.of("; in " + other.text() + " it would lie on the network: is that it?");
+                }
+            } catch (GeoDataException noSuchPoint) {
+                continue;
+            }
+        }
         for (Map.Entry<String, Coordinate> slip : slips(at).entrySet()) {
             Coordinate c = slip.getValue();
             if (Math.abs(c.y) <= 90

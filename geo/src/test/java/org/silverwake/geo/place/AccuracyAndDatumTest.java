@@ -111,6 +111,25 @@ class AccuracyAndDatumTest {
     }
 
     @Test
+    void aWrongZoneIsGuessed() {
+        Coordinate c = Sketch.at(20, 500);
+        double[] xy = LayerCrs.of("EPSG:32727").fromLonLat(c.x, c.y);
+        PointRequest request = new PointRequest(
+                "site",
+                "Camp",
+                "sites.csv:2",
+                xy[0],
+                xy[1],
+                PointSystem.utm(26, true, "EPSG:4326"),
+                OptionalDouble.empty(),
+                500,
+                Optional.empty());
+        assertThatThrownBy(() -> Placer.place(fork(true), LayerCrs.wgs84(), List.of(request)))
+                .isInstanceOf(GeoDataException.class)
+                .hasMessageEndingWith("; in UTM zone 27 south, WGS 84 it would lie on the network: is that it?");
+    }
+
+    @Test
     void aDatumThatIsNotUsedThereIsRefusedWithItsPlace() {
         Coordinate c = Sketch.at(20, 500);
         PointRequest request = new PointRequest(
