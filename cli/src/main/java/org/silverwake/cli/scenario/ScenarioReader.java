@@ -165,7 +165,7 @@ public final class ScenarioReader {
     private List<Table> siteTables(ScenarioValue root) {
         List<Table> tables = new ArrayList<>();
         sources.file("sites", root.atPath("sites.file")).ifPresent(tables::add);
-        sources.written("sites").ifPresent(tables::add);
+        sources.written("sites").map(t -> t.withUnits(root.units())).ifPresent(tables::add);
         InlineSites.table(root.atPath("sites.more")).ifPresent(tables::add);
         return tables;
     }

@@ -19,7 +19,7 @@ import org.silverwake.model.quantity.Unit;
 final class CellWriter {
     private static final Pattern QUANTITY =
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(.*)", Pattern.DOTALL);
-    private static final String DATE = "yyyy-mm-dd";
+    static final String DATE = "yyyy-mm-dd";
 
     /** Longest list that a drop-down may hold in itself. */
     private static final int LONGEST_LIST = 250;

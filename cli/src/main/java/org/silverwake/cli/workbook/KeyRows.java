@@ -5,7 +5,9 @@ package org.silverwake.cli.workbook;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.silverwake.cli.scenario.Key;
 import org.silverwake.cli.scenario.Problems;
@@ -74,6 +76,7 @@ final class KeyRows {
         String id = layout.plan().id();
         TreeBuilder section = root.at(id, layout.place(0, 0));
         List<String> names = new ArrayList<>();
+        Map<String, NestedItems> nested = new LinkedHashMap<>();
         for (int row : rows.filled()) {
             String name = rows.word(row, "name");
             String where = rows.place(row, "name");
@@ -81,21 +84,47 @@ final class KeyRows {
                 problems.add(where + " " + id, "the name is blank; give each row a name of its own");
                 continue;
             }
+            if (nested.containsKey(name) && holdsNestedAlone(row)) {
+                nested.get(name).add(layout.plan().fields(), rows, row);
+                continue;
+            }
             names.add(name);
-            TreeBuilder own = section.begin(name, where);
+            TreeBuilder own = isPlain() ? section : section.begin(name, where);
             for (Field field : layout.plan().fields()) {
-                String path = field.key().path();
-                ScenarioNode node = leaf(row, field);
-                if (path.startsWith(id + ".*.")) {
-                    own.put(field.name(), rows.place(row, field.name()), node);
-                } else if (path.equals(id + ".*")) {
-                    section.leaf(name, rows.place(row, field.name()), node);
-                } else {
-                    root.at(path.replace(".*", ""), layout.place(0, 0)).leaf(name, rows.place(row, field.name()), node);
+                if (!NestedItems.isNested(field)) {
+                    put(row, field, name, own, section);
                 }
             }
+            nested.computeIfAbsent(name, n -> new NestedItems(own)).add(layout.plan().fields(), rows, row);
         }
+        nested.values().forEach(NestedItems::close);
         return Collections.unmodifiableList(names);
+    }
+
+    /** Whether a row is a name with one value, as of units, and no branch. */
+    private boolean isPlain() {
+        return layout.plan().fields().stream()
+                .allMatch(f -> f.key().path().equals(layout.plan().id() + ".*"));
+    }
+
+    private boolean holdsNestedAlone(int row) {
+        return layout.plan().fields().stream()
+                .allMatch(f -> NestedItems.isNested(f) || rows.isBlank(row, f.name()));
+    }
+
+    /** Into the row's own branch, beside it (units.sack), or into another part of the scenario (discharge per state). */
+    private void put(int row, Field field, String name, TreeBuilder own, TreeBuilder section) {
+        String id = layout.plan().id();
+        String path = field.key().path();
+        String where = rows.place(row, field.name());
+        ScenarioNode node = leaf(row, field);
+        if (path.startsWith(id + ".*.")) {
+            own.put(field.name(), where, node);
+        } else if (path.equals(id + ".*")) {
+            section.leaf(name, where, node);
+        } else {
+            root.at(path.replace(".*", ""), layout.place(0, 0)).leaf(name, where, node);
+        }
     }
 
     private ScenarioNode leaf(int row, Field field) {

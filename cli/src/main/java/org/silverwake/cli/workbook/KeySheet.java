@@ -108,7 +108,7 @@ final class KeySheet {
         if (field.hasUnit()) {
             cells.input(row, row, UNIT, field, true);
         }
-        sheet.value(row, DEFAULT, fallback(key.fallback()));
+        sheet.value(row, DEFAULT, fallback(key));
         sheet.value(row, ALLOWED, allowed(field));
         if (last == SOURCE) {
             sheet.value(row, SOURCE, sources.getOrDefault(field.name(), ""));
@@ -130,8 +130,10 @@ final class KeySheet {
         }
     }
 
-    private String fallback(String fallback) {
-        return words.find("fallback." + fallback.replace(' ', '-')).orElse(fallback);
+    private String fallback(Key key) {
+        return words.find("fallback." + key.path())
+                .or(() -> words.find("fallback." + key.fallback()))
+                .orElse(key.fallback());
     }
 
     private String allowed(Field field) {

@@ -49,7 +49,11 @@ final class Look {
         style.bold().fontColor(INK).fillColor("EEF2F6").set();
     }
 
-    static void example(StyleSetter style) {
+    /** The example row, in a number format or "" for text as written. */
+    static void example(StyleSetter style, String format) {
+        if (!format.isEmpty()) {
+            style.format(format).set();
+        }
         box(style.italic().fontColor(FAINT).wrapText(false));
     }
 

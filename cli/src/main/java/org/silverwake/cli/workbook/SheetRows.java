@@ -5,7 +5,6 @@ package org.silverwake.cli.workbook;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.silverwake.cli.scenario.Key;
 import org.silverwake.cli.scenario.Problems;
 
@@ -39,13 +38,30 @@ final class SheetRows {
     /** A row with something in column A is not read; the example stands directly below the headings. */
     private boolean isMarked(int row) {
         BookCell mark = layout.sheet().cell(row, 0);
-        if (!mark.isBlank() && row > layout.first()) {
+        if (mark.isBlank()) {
+            return false;
+        }
+        if (row > layout.first()) {
             problems.warn(
                     layout.place(row, 0),
                     "this row is not read, since column A holds \"" + mark.text()
                             + "\"; clear that cell to have it read");
+        } else if (!isExample(row)) {
+            problems.warn(
+                    layout.place(row, 0),
+                    "the example row was changed, but is not read; clear column A of it to have it read");
         }
-        return !mark.isBlank();
+        return true;
+    }
+
+    /** Whether the row still begins with the example of some language. */
+    private boolean isExample(int row) {
+        String first = layout.columns().keySet().iterator().next();
+        String found = layout.sheet().cell(row, layout.column(first)).text();
+        String word = "example." + layout.plan().id() + "." + first;
+        return WorkbookWords.languages().stream()
+                .map(WorkbookWords::of)
+                .anyMatch(words -> words.find(word).orElse("").equals(found));
     }
 
     private void warnIfHidden(int row) {
@@ -70,10 +86,5 @@ final class SheetRows {
     /** The value with its unit, "" where it is blank. */
     String value(int row, String column, Key key) {
         return cells.value(row, layout.column(column), layout.unitColumn(column), key);
-    }
-
-    /** The first columns of ours, for the place of a row. */
-    Map<String, Integer> columns() {
-        return layout.columns();
     }
 }

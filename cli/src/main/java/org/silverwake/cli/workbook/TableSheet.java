@@ -89,7 +89,8 @@ final class TableSheet {
         row(SheetFrame.FIRST, example);
         sheet.value(SheetFrame.FIRST, 0, words.text("marker.example"));
         for (int i = 0; i <= columns.size(); i++) {
-            Look.example(sheet.style(SheetFrame.FIRST, i));
+            boolean date = i > 0 && columns.get(i - 1).field().key().kind() == Key.Kind.DATE;
+            Look.example(sheet.style(SheetFrame.FIRST, i), date ? CellWriter.DATE : "");
         }
     }
 
@@ -113,11 +114,10 @@ final class TableSheet {
             return words.text("heading.unit");
         }
         String stem = column.name().replaceFirst("_#\\d+$", "");
-        String required = column.field().key().fallback().equals("required")
-                        || column.field().key().meaning().startsWith("required")
-                ? " *"
-                : "";
-        return words.column(plan.id(), stem) + required;
+        Key key = column.field().key();
+        boolean within = column.name().contains("."); // required only where its group is given
+        boolean required = key.fallback().equals("required") || key.meaning().startsWith("required");
+        return words.column(plan.id(), stem) + (required && !within ? " *" : "");
     }
 
     /** The heading of a column for a state or class follows the name that stands on the other sheet. */

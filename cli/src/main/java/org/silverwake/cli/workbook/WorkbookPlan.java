@@ -27,6 +27,9 @@ final class WorkbookPlan {
             "rivers.orient-by",
             "guidelines.use",
             RIVER_COLUMNS + ".missing",
+            STATES + ".*.months",
+            "reach-classes.*.guidelines",
+            "reach-classes.*.values",
             "samples.file",
             "samples.columns.*",
             "samples.more.*.file",
@@ -59,6 +62,7 @@ final class WorkbookPlan {
             "abstractions",
             "samples",
             "guidelines",
+            "reach-classes",
             "outputs.profiles",
             "settings",
             "units",
@@ -71,6 +75,10 @@ final class WorkbookPlan {
             "language", "project",
             "outputs", "project",
             "guidelines", "guidelines");
+
+    /** Positions in other ways than degrees. */
+    private static final Set<String> RARE =
+            Set.of("easting", "northing", "zone", "hemisphere", "datum", "x", "y", "accuracy", "accuracy_unit");
 
     private static final Set<String> RIVER_KEYS = Set.of("discharge.method", "channel.method");
 
@@ -173,11 +181,16 @@ final class WorkbookPlan {
                         Key.word("missing", Key.Kind.TEXT, "", "value that means missing; several separated by ;")));
     }
 
-    /** The columns for all states first, those for each state and class behind them. */
+    /** The usual columns first, then those that few need, then those for each state and class. */
     private static List<Field> sorted(List<Key> columns) {
         List<Field> fields = new ArrayList<>();
-        columns.stream().filter(k -> !isRepeated(k.path())).forEach(k -> fields.add(new Field(k.path(), k)));
-        columns.stream().filter(k -> isRepeated(k.path())).forEach(k -> fields.add(new Field(k.path(), k)));
+        for (int rank = 0; rank <= 2; rank++) {
+            for (Key key : columns) {
+                if (rank == (isRepeated(key.path()) ? 2 : RARE.contains(key.path()) ? 1 : 0)) {
+                    fields.add(new Field(key.path(), key));
+                }
+            }
+        }
         return fields;
     }
 

@@ -112,6 +112,9 @@ public final class WorkbookReader implements ScenarioDoor {
                 .read()
                 .ifPresent(table -> problems.warn(
                         layout.place(0, 0),
-                        table.rows().size() + " rows are filled in, but no result depends on this sheet yet"));
+                        (table.rows().size() == 1
+                                        ? "1 row is"
+                                        : table.rows().size() + " rows are")
+                                + " filled in, but no result depends on this sheet yet"));
     }
 }
