@@ -95,7 +95,8 @@ final class KeyRows {
                     put(row, field, name, own, section);
                 }
             }
-            nested.computeIfAbsent(name, n -> new NestedItems(own)).add(layout.plan().fields(), rows, row);
+            nested.computeIfAbsent(name, n -> new NestedItems(own))
+                    .add(layout.plan().fields(), rows, row);
         }
         nested.values().forEach(NestedItems::close);
         return Collections.unmodifiableList(names);
@@ -108,8 +109,7 @@ final class KeyRows {
     }
 
     private boolean holdsNestedAlone(int row) {
-        return layout.plan().fields().stream()
-                .allMatch(f -> NestedItems.isNested(f) || rows.isBlank(row, f.name()));
+        return layout.plan().fields().stream().allMatch(f -> NestedItems.isNested(f) || rows.isBlank(row, f.name()));
     }
 
     /** Into the row's own branch, beside it (units.sack), or into another part of the scenario (discharge per state). */

@@ -112,9 +112,7 @@ public final class WorkbookReader implements ScenarioDoor {
                 .read()
                 .ifPresent(table -> problems.warn(
                         layout.place(0, 0),
-                        (table.rows().size() == 1
-                                        ? "1 row is"
-                                        : table.rows().size() + " rows are")
+                        (table.rows().size() == 1 ? "1 row is" : table.rows().size() + " rows are")
                                 + " filled in, but no result depends on this sheet yet"));
     }
 }

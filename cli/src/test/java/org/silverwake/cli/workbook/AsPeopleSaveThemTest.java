@@ -58,13 +58,17 @@ class AsPeopleSaveThemTest {
 
     @Test
     void decimalCommasAsText() {
-        book.text("[Sites|longitude|6]", "-20,1").text("[Sites|release|6]", "12,0").text("[Sites|latitude|7]", "-30,1");
+        book.text("[Sites|longitude|6]", "-20,1")
+                .text("[Sites|release|6]", "12,0")
+                .text("[Sites|latitude|7]", "-30,1");
         same();
     }
 
     @Test
     void numbersAsTextAndWithExponents() {
-        book.text("[Sites|release|6]", "\u00a012 ").number("[Sites|release|7]", "1.2E1").text("[Flow states|temperature|6]", "21");
+        book.text("[Sites|release|6]", "\u00a012 ")
+                .number("[Sites|release|7]", "1.2E1")
+                .text("[Flow states|temperature|6]", "21");
         same();
     }
 
@@ -77,19 +81,24 @@ class AsPeopleSaveThemTest {
 
     @Test
     void numberWithItsUnitInOneCell() {
-        book.text("[Sites|release|6]", "12 kg/yr").blank("[Sites|release_unit|6]").text("[Sites|release|7]", "12 kg/yr");
+        book.text("[Sites|release|6]", "12 kg/yr")
+                .blank("[Sites|release_unit|6]")
+                .text("[Sites|release|7]", "12 kg/yr");
         same();
     }
 
     @Test
     void formulasWithTheirResults() {
-        book.formula("[Sites|release|6]", "6*2", "<v>12</v>").formula("[Settings|channel.manning-n]", "0.07/2", "<v>0.035</v>");
+        book.formula("[Sites|release|6]", "6*2", "<v>12</v>")
+                .formula("[Settings|channel.manning-n]", "0.07/2", "<v>0.035</v>");
         same();
     }
 
     @Test
     void blanksAtTheEndsOfWords() {
-        book.text("[Sites|path|6]", " slurry\u00a0").text("[Sites|release_unit|6]", "kg/yr\u202f").text("[Project|title]", "Test  ");
+        book.text("[Sites|path|6]", " slurry\u00a0")
+                .text("[Sites|release_unit|6]", "kg/yr\u202f")
+                .text("[Project|title]", "Test  ");
         same();
     }
 
@@ -130,14 +139,16 @@ class AsPeopleSaveThemTest {
     void markedRowsAreNotReadAndTold() {
         book.text("Sites!A8", "later").text("[Sites|name|8]", "Pit").text("[Sites|path|8]", "slurry");
         assertThat(same().warnings())
-                .contains("Sites!A8: this row is not read, since column A holds \"later\"; clear that cell to have it read");
+                .contains(
+                        "Sites!A8: this row is not read, since column A holds \"later\"; clear that cell to have it read");
     }
 
     @Test
     void changedExampleIsTold() {
         book.text("[Sites|name|5]", "Pit");
         assertThat(same().warnings())
-                .contains("Sites!A5: the example row was changed, but is not read; clear column A of it to have it read");
+                .contains(
+                        "Sites!A5: the example row was changed, but is not read; clear column A of it to have it read");
     }
 
     @Test
@@ -171,8 +182,9 @@ class AsPeopleSaveThemTest {
         SmallWorkbook.assertSame(original, back.getParent());
         Path old = convert(again, "xls", changed.resolve("4"));
         assertThat(WrongWorkbooksTest.refused(old))
-                .containsExactly("scenario.xls: is a workbook of the old kind (.xls); save it from the spreadsheet program as an"
-                        + " Excel workbook (.xlsx)");
+                .containsExactly(
+                        "scenario.xls: is a workbook of the old kind (.xls); save it from the spreadsheet program as an"
+                                + " Excel workbook (.xlsx)");
     }
 
     private Path convert(Path file, String kind, Path into) throws IOException, InterruptedException {

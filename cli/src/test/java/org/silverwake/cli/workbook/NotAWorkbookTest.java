@@ -20,7 +20,9 @@ class NotAWorkbookTest {
     private static final String SAVE = "save it from the spreadsheet program as an Excel workbook (.xlsx)";
 
     /** First bytes of a compound file, in which old workbooks and locked ones are kept ([MS-CFB] 2.2). */
-    private static final byte[] COMPOUND = {(byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0, (byte) 0xa1, (byte) 0xb1, 0x1a, (byte) 0xe1};
+    private static final byte[] COMPOUND = {
+        (byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0, (byte) 0xa1, (byte) 0xb1, 0x1a, (byte) 0xe1
+    };
 
     @TempDir
     private Path folder;
@@ -66,7 +68,9 @@ class NotAWorkbookTest {
         Files.write(folder.resolve(WorkbookReader.FILE), java.util.Arrays.copyOf(whole, whole.length / 2));
         assertThat(WrongWorkbooksTest.refused(folder))
                 .singleElement()
-                .satisfies(line -> assertThat(line).startsWith("scenario.xlsx: is damaged (").endsWith(SAVE + " again"));
+                .satisfies(line -> assertThat(line)
+                        .startsWith("scenario.xlsx: is damaged (")
+                        .endsWith(SAVE + " again"));
     }
 
     @Test
@@ -76,8 +80,9 @@ class NotAWorkbookTest {
         BookReader.read(file).forEach(sheet -> raw.remove(sheet.name()));
         raw.add("Sheet1").text("Sheet1!A1", "name").write(file);
         assertThat(WrongWorkbooksTest.refused(folder))
-                .containsExactly("scenario.xlsx: holds none of Silverwake's sheets; make one with \"silverwake new DIR\" and"
-                        + " fill that in, or put back cell A1 of its sheets");
+                .containsExactly(
+                        "scenario.xlsx: holds none of Silverwake's sheets; make one with \"silverwake new DIR\" and"
+                                + " fill that in, or put back cell A1 of its sheets");
     }
 
     @Test
@@ -85,8 +90,9 @@ class NotAWorkbookTest {
         SmallWorkbook.write(folder);
         Files.writeString(folder.resolve("scenario.yaml"), "title: A\n");
         assertThat(WrongWorkbooksTest.refused(folder))
-                .containsExactly(folder + ": holds both scenario.xlsx and scenario.yaml; give the file itself, or take one of"
-                        + " the two away");
+                .containsExactly(
+                        folder + ": holds both scenario.xlsx and scenario.yaml; give the file itself, or take one of"
+                                + " the two away");
     }
 
     private void says(byte[] bytes, String text) throws IOException {

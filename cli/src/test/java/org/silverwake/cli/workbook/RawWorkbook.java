@@ -51,14 +51,15 @@ final class RawWorkbook {
         RawWorkbook raw = new RawWorkbook();
         for (BookSheet sheet : BookReader.read(file)) {
             Tab tab = new Tab(sheet.name());
-            sheet.rows().forEach((row, cells) -> cells.forEach((column, cell) -> {
-                String xml = switch (cell.kind()) {
-                    case NUMBER -> "<v>" + cell.text() + "</v>";
-                    case NO_RESULT -> "";
-                    default -> string(cell.text());
-                };
-                tab.rows.computeIfAbsent(row, r -> new TreeMap<>()).put(column, xml);
-            }));
+            sheet.rows()
+                    .forEach((row, cells) -> cells.forEach((column, cell) -> {
+                        String xml = switch (cell.kind()) {
+                            case NUMBER -> "<v>" + cell.text() + "</v>";
+                            case NO_RESULT -> "";
+                            default -> string(cell.text());
+                        };
+                        tab.rows.computeIfAbsent(row, r -> new TreeMap<>()).put(column, xml);
+                    }));
             raw.tabs.add(tab);
         }
         return raw;
@@ -75,10 +76,7 @@ final class RawWorkbook {
     private RawWorkbook put(String place, String xml) {
         String[] parts = resolve(place).split("!");
         BookSheet.CellRange at = BookSheet.CellRange.of(parts[1]);
-        tab(parts[0])
-                .rows
-                .computeIfAbsent(at.firstRow(), r -> new TreeMap<>())
-                .put(at.firstColumn(), xml);
+        tab(parts[0]).rows.computeIfAbsent(at.firstRow(), r -> new TreeMap<>()).put(at.firstColumn(), xml);
         return this;
     }
 
@@ -198,18 +196,20 @@ final class RawWorkbook {
             StringBuilder relations = new StringBuilder();
             for (int i = 1; i <= tabs.size(); i++) {
                 Tab tab = tabs.get(i - 1);
-                types.append("<Override PartName=\"/xl/worksheets/sheet" + i
-                        + ".xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/>");
-                sheets.append("<sheet name=\"" + tab.name.replace("&", "&amp;") + "\" sheetId=\"" + i + "\" r:id=\"r" + i
-                        + "\"" + (tab.hidden ? " state=\"hidden\"" : "") + "/>");
-                relations.append("<Relationship Id=\"r" + i + "\" Type=\"" + RELATIONS + "/worksheet\" Target=\"worksheets/sheet"
-                        + i + ".xml\"/>");
+                types.append(
+                        "<Override PartName=\"/xl/worksheets/sheet" + i
+                                + ".xml\" ContentType=\"application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml\"/>");
+                sheets.append("<sheet name=\"" + tab.name.replace("&", "&amp;") + "\" sheetId=\"" + i + "\" r:id=\"r"
+                        + i + "\"" + (tab.hidden ? " state=\"hidden\"" : "") + "/>");
+                relations.append("<Relationship Id=\"r" + i + "\" Type=\"" + RELATIONS
+                        + "/worksheet\" Target=\"worksheets/sheet" + i + ".xml\"/>");
                 part(zip, "xl/worksheets/sheet" + i + ".xml", sheet(tab));
             }
             part(
                     zip,
                     "[Content_Types].xml",
-                    "<Types xmlns=\"" + PACKAGE + "content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd"
+                    "<Types xmlns=\"" + PACKAGE
+                            + "content-types\"><Default Extension=\"rels\" ContentType=\"application/vnd"
                             + ".openxmlformats-package.relationships+xml\"/><Default Extension=\"xml\" ContentType=\"application"
                             + "/xml\"/><Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd.openxmlformats-"
                             + "officedocument.spreadsheetml.sheet.main+xml\"/><Override PartName=\"/xl/styles.xml\" ContentType"
@@ -228,8 +228,9 @@ final class RawWorkbook {
             part(
                     zip,
                     "xl/_rels/workbook.xml.rels",
-                    "<Relationships xmlns=\"" + PACKAGE + "relationships\">" + relations + "<Relationship Id=\"r0\" Type=\""
-                            + RELATIONS + "/styles\" Target=\"styles.xml\"/></Relationships>");
+                    "<Relationships xmlns=\"" + PACKAGE + "relationships\">" + relations
+                            + "<Relationship Id=\"r0\" Type=\"" + RELATIONS
+                            + "/styles\" Target=\"styles.xml\"/></Relationships>");
             part(
                     zip,
                     "xl/styles.xml",

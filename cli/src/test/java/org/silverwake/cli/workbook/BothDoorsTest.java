@@ -1,0 +1,79 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.workbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.cli.command.Silverwake;
+
+/** The demo by both doors: the same scenario, and the same bytes of every table and layer. */
+class BothDoorsTest {
+    private static final Path LANTERN = Path.of("..", "scenarios", "lantern");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void sameTablesAndLayers() throws IOException {
+        Path workbook = workbook(folder.resolve("lantern"));
+        SmallWorkbook.assertSame(LANTERN, workbook);
+        Map<String, byte[]> expected = run(LANTERN, folder.resolve("text"));
+        Map<String, byte[]> found = run(workbook, folder.resolve("book"));
+        assertThat(found.keySet()).isEqualTo(expected.keySet());
+        assertThat(expected).hasSizeGreaterThan(5);
+        expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+        assertThat(Files.readString(folder.resolve("book/run.json")))
+                .contains("\"file\" : \"scenario.xlsx\"")
+                .doesNotContain("sites.csv");
+    }
+
+    private static Path workbook(Path into) throws IOException {
+        Files.createDirectories(into);
+        for (String file : new String[] {"rivers.gpkg", "dem.tif"}) {
+            Files.copy(LANTERN.resolve(file), into.resolve(file));
+        }
+        WorkbookWriter.write(into.resolve(WorkbookReader.FILE), TextDoor.contents(LANTERN), "en");
+        return into;
+    }
+
+    private static Map<String, byte[]> run(Path scenario, Path out) throws IOException {
+        StringWriter err = new StringWriter();
+        int code = Silverwake.commandLine()
+                .setOut(new PrintWriter(new StringWriter()))
+                .setErr(new PrintWriter(err))
+                .execute("run", scenario.toString(), "--out", out.toString());
+        assertThat(code).as("%s", err).isZero();
+        Map<String, byte[]> files = new TreeMap<>();
+        for (String part : new String[] {"tables", "layers"}) {
+            try (Stream<Path> all = Files.list(out.resolve(part))) {
+                for (Path file : all.toList()) {
+                    files.put(part + "/" + file.getFileName(), Files.readAllBytes(file));
+                }
+            }
+        }
+        return files;
+    }
+
+    @Test
+    void whatHasNoPlaceIsNotDroppedUnsaid() {
+        Path file = folder.resolve("other.xlsx");
+        WorkbookContents contents =
+                WorkbookContents.builder().put("rivers.colour", "brown").build();
+        assertThatThrownBy(() -> WorkbookWriter.write(file, contents, "en"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("the workbook has no place for rivers.colour");
+        assertThat(file).doesNotExist();
+    }
+}
