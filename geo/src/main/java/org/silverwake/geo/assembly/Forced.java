@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.assembly.CorrectionOutcome.Status;
 import org.silverwake.geo.assembly.NetworkCorrections.Turn;
@@ -129,24 +130,34 @@ final class Forced {
 
     private void refusals(Orientation without, DefectLog log) {
         boolean whole = without.isReversed();
-        String all = FinalChecks.reversedText(net, without);
-        boolean asDrawn = whole
-                && log.refused(Defect.Kind.LAYER_REVERSED, List.of(net.line(0).middle()), List.of(), all);
+        Optional<String> asDrawn = whole
+                ? refused(
+                        Defect.Kind.LAYER_REVERSED, net.line(0), List.of(), FinalChecks.reversedText(net, without), log)
+                : Optional.empty();
         for (int i = 0; i < net.size(); i++) {
             Line line = net.line(i);
-            if (asDrawn && direction[i] == 0) {
-                force(i, 1, "the refusal of layer-reversed", without);
-            } else if (!asDrawn
-                    && without.isFlipped(i) != whole
-                    && log.refused(
-                            Defect.Kind.FLIPPED_LINE,
-                            List.of(line.middle()),
-                            List.of(line.featureId),
-                            "feature " + line.featureId
-                                    + (whole ? " would run as drawn, unlike nearly all others" : " would be turned"))) {
-                force(i, without.isFlipped(i) ? 1 : -1, "the refusal of flipped-line", without);
+            if (asDrawn.isPresent()) {
+                if (direction[i] == 0) {
+                    force(i, 1, asDrawn.get(), without);
+                }
+            } else if (without.isFlipped(i) != whole) {
+                String text = "feature " + line.featureId
+                        + (whole ? " would run as drawn, unlike nearly all others" : " would be turned");
+                int way = without.isFlipped(i) ? 1 : -1;
+                Optional<String> by = refused(Defect.Kind.FLIPPED_LINE, line, List.of(line.featureId), text, log);
+                if (by.isPresent()) {
+                    force(i, way, by.get(), without);
+                }
             }
         }
+    }
+
+    /** The row that refuses a direction, which is listed then. */
+    private static Optional<String> refused(Defect.Kind kind, Line line, List<String> ids, String text, DefectLog log) {
+        List<Coordinate> at = List.of(line.middle());
+        Optional<String> by = log.rulings().find(false, kind, ids, at).map(NetworkCorrections.Ruling::where);
+        by.ifPresent(where -> log.refused(kind, at, ids, text));
+        return by;
     }
 
     /** +1 as drawn, -1 against, 0 where nothing is forced. */

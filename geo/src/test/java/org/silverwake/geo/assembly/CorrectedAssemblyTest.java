@@ -339,6 +339,45 @@ class CorrectedAssemblyTest {
     }
 
     @Test
+    void refusedExceptionInAReversedLayerIsTurnedWithTheRest() {
+        Sketch sketch = new Sketch()
+                .line("a", 0, 4000, 0, 5000)
+                .line("b", 0, 3000, 0, 4000)
+                .line("c", 0, 2000, 0, 3000)
+                .line("d", 0, 1000, 0, 2000)
+                .line("e", 0, 1000, 0, 0);
+        AssemblyOptions options =
+                ONE_METER.withOrientBy(Criterion.OUTLET, Criterion.DRAWN).withOutlets(Outlet.ofFeature("e"));
+        assertThat(reach(Assembly.assemble(sketch.layer(), options), "e").part().flipped())
+                .isFalse();
+        Assembly.Corrected corrected =
+                ruled(sketch.layer(), options, ruling(false, Defect.Kind.FLIPPED_LINE, null, "e"));
+        assertThat(reach(corrected.map(), "e").part().flipped()).isTrue();
+        assertThat(status(corrected)).isEqualTo(Status.APPLIED);
+    }
+
+    @Test
+    void circleNamesTheRefusalThatMadeIt() {
+        Sketch triangle = new Sketch()
+                .line("p", 0, 0, 1000, 0)
+                .line("q", 1000, 0, 500, 800)
+                .line("r", 500, 800, 0, 0)
+                .line("out", 500, 800, 500, 1500);
+        // heights fall from p's start over q to the mouth, and r is drawn against them
+        AssemblyOptions options = ONE_METER
+                .withOrientBy(Criterion.ELEVATION, Criterion.DRAWN)
+                .withElevation((longitude, latitude) ->
+                        java.util.OptionalDouble.of(200 - (latitude - Sketch.at(0, 0).y) * 1e4));
+        assertThat(reach(Assembly.assemble(triangle.layer(), options), "r")
+                        .part()
+                        .flipped())
+                .isTrue();
+        assertThatThrownBy(() -> ruled(triangle.layer(), options, ruling(false, Defect.Kind.FLIPPED_LINE, null, "r")))
+                .isInstanceOf(GeoDataException.class)
+                .hasMessageContaining(ROW + " makes water run in a circle");
+    }
+
+    @Test
     void refusedReversalLeavesAllLinesAsDrawn() {
         Sketch sketch = new Sketch()
                 .line("a", 0, 1000, 500, 500)
