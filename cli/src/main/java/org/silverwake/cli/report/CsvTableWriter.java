@@ -48,6 +48,14 @@ final class CsvTableWriter implements AutoCloseable {
         return this;
     }
 
+    /** Ends a row whose further cells are blank. */
+    void endBlank() {
+        while (row.size() < columns) {
+            row.add("");
+        }
+        end();
+    }
+
     void end() {
         if (row.size() != columns) {
             throw new IllegalStateException("a row of " + row.size() + " cells under a header of " + columns);

@@ -97,7 +97,9 @@ public final class Maps {
                 "Estimate compared with the guideline",
                 Shading.classes(factor, isSomewhereLeftOut(guideline)),
                 new MapSheet.Summary(
-                        state == ALL_STATES ? "By this value" : "By this value, in this flow state alone",
+                        state == ALL_STATES
+                                ? "People and river by this value"
+                                : "People and river, this flow state alone",
                         summary.forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
                 marks,
                 points(),

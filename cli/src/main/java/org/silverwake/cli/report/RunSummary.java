@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
@@ -60,7 +59,7 @@ public final class RunSummary {
         for (Guideline guideline : outcome.screening().compared()) {
             print.println("  " + guideline.displayName() + " (" + guideline.printed() + ", "
                     + guideline.observable().words() + "): "
-                    + lines.inOneLine(List.of(guideline), OptionalInt.empty()));
+                    + lines.inOneLine(guideline));
         }
         outcome.screening()
                 .listed()

@@ -22,6 +22,12 @@ final class SummaryLines {
     static final String DOES_NOT_APPLY = "does not apply";
 
     private static final double KILOMETER = 1000;
+    private static final int DIGITS = 4;
+    private static final int MAP_DIGITS = 3;
+    private static final String UNKNOWN = "*";
+    /** Room of a cell of the table by flow state. */
+    private static final String CELL = " %20s";
+
     private static final OptionalInt AS_ASKED = OptionalInt.empty();
 
     private final Outcome outcome;
@@ -69,8 +75,10 @@ final class SummaryLines {
     private static void addGroup(List<Group> groups, String title, String note, List<Guideline> guidelines) {
         if (!guidelines.isEmpty()) {
             String ids = guidelines.stream().map(Guideline::displayName).collect(Collectors.joining(", "));
+            String protects = "; protects "
+                    + guidelines.stream().map(Guideline::protects).distinct().collect(Collectors.joining(", "));
             String worst = guidelines.size() == 1 ? "" : "; the worst answer of those that apply counts";
-            groups.add(new Group(title + " (" + ids + ")", note + worst, guidelines));
+            groups.add(new Group(title + " (" + ids + ")", note + protects + worst, guidelines));
         }
     }
 
@@ -78,38 +86,77 @@ final class SummaryLines {
         return summary;
     }
 
-    /** A short paragraph on people first, as it is printed: a group's four answers, then each flow state alone. */
+    /** A short paragraph on people first, as it is printed: a group's answers in words, then a small table by flow state. */
     List<String> paragraph(Group group) {
         boolean withRiver = isAlongRivers(group.guidelines());
         List<String> lines = new ArrayList<>();
-        lines.add("By " + group.title() + ": " + group.note());
+        lines.add((withRiver ? "People, intakes and river by " : "People and intakes by ") + group.title() + ": "
+                + group.note());
         for (Line line : summary.lines(group.guidelines(), AS_ASKED)) {
             if (line.answer().isPresent() || isAnything(line)) {
                 lines.add(String.format(Locale.ROOT, "    %-24s %s", answer(line), counts(line, "%6d", withRiver)));
             }
         }
+        lines.addAll(byState(group.guidelines(), withRiver));
+        return lines;
+    }
+
+    private List<String> byState(List<Guideline> guidelines, boolean withRiver) {
+        List<List<Line>> columns = new ArrayList<>();
+        StringBuilder heading = new StringBuilder();
         for (int s = 0; s < outcome.scenario().states().size(); s++) {
-            String state = outcome.scenario().states().get(s).name();
-            lines.add("    " + state + " alone: " + inOneLine(group.guidelines(), OptionalInt.of(s)));
+            columns.add(summary.lines(guidelines, OptionalInt.of(s)));
+            heading.append(String.format(
+                    Locale.ROOT, CELL, outcome.scenario().states().get(s).name() + " alone"));
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format(Locale.ROOT, "    %-24s%s", "people / intakes" + (withRiver ? " / km" : ""), heading));
+        for (int k = 0; k < columns.get(0).size(); k++) {
+            int row = k;
+            if (k < Answer.values().length || columns.stream().anyMatch(c -> isAnything(c.get(row)))) {
+                String cells = columns.stream()
+                        .map(c -> String.format(Locale.ROOT, CELL, cell(c.get(row), withRiver)))
+                        .collect(Collectors.joining());
+                lines.add(String.format(
+                        Locale.ROOT, "    %-24s%s", answer(columns.get(0).get(k)), cells));
+            }
         }
         return lines;
     }
 
-    /** "above 0 people, 0 intakes; may be above ..." without the answers that nothing has. */
-    String inOneLine(List<Guideline> guidelines, OptionalInt state) {
-        return summary.lines(guidelines, state).stream()
+    private static String cell(Line line, boolean withRiver) {
+        return line.people() + mark(line) + " / " + line.intakes()
+                + (withRiver ? " / " + kilometers(line, DIGITS) : "");
+    }
+
+    /** "above 0 people, 0 intakes; may be above ..." as the value asks, without the answers that nothing has. */
+    String inOneLine(Guideline guideline) {
+        List<Guideline> alone = List.of(guideline);
+        return summary.lines(alone, AS_ASKED).stream()
                 .filter(SummaryLines::isAnything)
-                .map(line -> answer(line) + " " + counts(line, "%d", isAlongRivers(guidelines)))
+                .map(line -> answer(line) + " " + counts(line, "%d", isAlongRivers(alone)))
                 .collect(Collectors.joining("; "));
     }
 
-    /** Four lines for a map's panel: "Above: 0 people, 0 intakes, 12 km". */
+    /** Four or five lines for a map's panel: "Above: 0 people, 0 intakes, 12 km". */
     List<String> forMap(Guideline guideline, OptionalInt state) {
-        return summary.lines(List.of(guideline), state).stream()
-                .filter(line -> line.answer().isPresent() || isAnything(line))
-                .map(line -> sentence(answer(line)) + ": "
-                        + counts(line, "%d", true).replace(" of river", "").replace("people not known", "no number"))
-                .toList();
+        List<String> lines = new ArrayList<>();
+        for (Line line : summary.lines(List.of(guideline), state)) {
+            if (line.answer().isPresent() || isAnything(line)) {
+                lines.add(sentence(answer(line)) + ": " + line.people() + mark(line) + " people, "
+                        + plural(line.intakes(), "intake") + ", " + kilometers(line, MAP_DIGITS) + " km");
+            }
+        }
+        int unknown = summary.placesWithoutNumber().size();
+        if (unknown > 0) {
+            lines.add(UNKNOWN + " and people of " + plural(unknown, "place") + ", number not known");
+        }
+        return lines;
+    }
+
+    /** Beside a number of people that leaves out a place whose number is not known. */
+    private static String mark(Line line) {
+        return line.withoutNumber() > 0 ? UNKNOWN : "";
     }
 
     private static String sentence(String words) {
@@ -121,7 +168,8 @@ final class SummaryLines {
         List<String> names = summary.placesWithoutNumber();
         return names.isEmpty()
                 ? List.of()
-                : List.of("how many people depend on " + (names.size() == 1 ? "1 place" : names.size() + " places")
+                : List.of(UNKNOWN + " how many people depend on "
+                        + (names.size() == 1 ? "1 place" : names.size() + " places")
                         + " is not known, so they are not among the people counted: " + String.join(", ", names));
     }
 
@@ -142,9 +190,13 @@ final class SummaryLines {
         String people = String.format(Locale.ROOT, number + " people", line.people());
         String unknown = line.withoutNumber() == 0
                 ? ""
-                : " and " + plural(line.withoutNumber(), "place") + " (people not known)";
-        String river = withRiver ? ", " + Numbers.shown(line.riverLength() / KILOMETER, 4) + " km of river" : "";
+                : " and " + plural(line.withoutNumber(), "place") + " (number not known)";
+        String river = withRiver ? ", " + kilometers(line, DIGITS) + " km" : "";
         return people + unknown + ", " + plural(line.intakes(), "intake") + river;
+    }
+
+    private static String kilometers(Line line, int digits) {
+        return Numbers.shown(line.riverLength() / KILOMETER, digits);
     }
 
     private static String plural(int number, String word) {

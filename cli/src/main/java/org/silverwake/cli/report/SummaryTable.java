@@ -51,12 +51,10 @@ final class SummaryTable {
             rows(guideline.displayName(), List.of(guideline));
         }
         for (Guideline listed : outcome.screening().listed()) {
-            csv.text(listed.displayName()).text("").text(listed.scope().words());
-            blank();
+            csv.text(listed.displayName()).text("").text(listed.scope().words()).endBlank();
         }
         for (String gap : outcome.gaps()) {
-            csv.text(gap).text("").text("no national value");
-            blank();
+            csv.text(gap).text("").text("no national value").endBlank();
         }
     }
 
@@ -84,9 +82,5 @@ final class SummaryTable {
                         .end();
             }
         }
-    }
-
-    private void blank() {
-        csv.text("").text("").text("").text("").end();
     }
 }

@@ -99,13 +99,10 @@ public final class Tables {
                 .text(reach.name().orElse(""));
     }
 
-    /** As many cells as a row has behind the guideline and the reach. */
     private static void leftOut(CsvTableWriter csv) {
-        csv.text(SummaryLines.DOES_NOT_APPLY).text("not chosen by the classes of the reach");
-        for (int k = 0; k < 10; k++) {
-            csv.text("");
-        }
-        csv.end();
+        csv.text(SummaryLines.DOES_NOT_APPLY)
+                .text("not chosen by the classes of the reach")
+                .endBlank();
     }
 
     private static void screeningRow(CsvTableWriter csv, Outcome outcome, Guideline guideline, ScreeningRow row) {

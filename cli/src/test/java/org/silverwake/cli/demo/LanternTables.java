@@ -92,26 +92,39 @@ final class LanternTables {
 
     /** places.csv: villages down the rivers, an intake, a fishing ground. */
     String places() {
-        return "name,use,people,longitude,latitude,note\n"
-                + place("Tallowby", "village", 420, "L021", 0.30, 0.3, "upstream of all sheds on the main stem")
-                + place("Emberfold", "village;bathing", 680, "L020", 0.70, -0.25, "")
-                + place("Candelhas Novas", "village;school", 1150, "L018", 0.50, 0.3, "")
-                + place("Ljóskelda", "village", 240, "L075", 0.85, 0.2, "")
-                + place("Mwangurobe", "village;irrigation", 1900, "L014", 0.50, -0.3, "")
-                + place("Sulurenda", "village;livestock", 760, "L034", 0.75, 0.25, "")
-                + place("Pavío Alto", "village", 330, "L045", 0.40, 0.2, "no sheds above")
-                + place("Bec-Quinquet", "village;riverside well", 1420, "L031", 0.60, 0.25, "")
-                + place("Pelitarra", "village", 890, "L058", 0.60, 0.3, "no sheds above")
-                + place("Lucernhaven", "village", 5200, "L004", 0.60, 0.35, "market town")
+        return "name,use,people,people_source,longitude,latitude,note\n"
+                + place("Tallowby", "village", "420", "L021", 0.30, 0.3, "upstream of all sheds on the main stem")
+                + place("Emberfold", "village;bathing", "680", "L020", 0.70, -0.25, "")
+                + place("Candelhas Novas", "village;school", "1150", "L018", 0.50, 0.3, "")
+                + place("Ljóskelda", "village", "240", "L075", 0.85, 0.2, "")
+                + place("Mwangurobe", "village;irrigation", "1900", "L014", 0.50, -0.3, "")
+                + place("Sulurenda", "village;livestock", "760", "L034", 0.75, 0.25, "")
+                + place("Pavío Alto", "village", "330", "L045", 0.40, 0.2, "no sheds above")
+                + place("Bec-Quinquet", "village;riverside well", "1420", "L031", 0.60, 0.25, "")
+                + place("Pelitarra", "village", "890", "L058", 0.60, 0.3, "no sheds above")
+                + place("Lucernhaven", "village", "5200", "L004", 0.60, 0.35, "market town")
                 + place(
                         "Glimmer Weir intake",
                         "drinking intake",
-                        0,
+                        "0",
                         "L004",
                         0.45,
                         -0.08,
                         "raw water of Lucernhaven; its people are counted there")
-                + place("The Gloaming", "fishing", 0, "L003", 0.50, -0.1, "fishing ground of the lower river");
+                + place("The Gloaming", "fishing", "", "L003", 0.50, -0.1, "fishing ground of the lower river");
+    }
+
+    /** abstractions.csv: one canal, which runs when it does not rain. */
+    String abstractions() {
+        return "name,use,longitude,latitude,discharge_dry,discharge_wet,discharge_flood,discharge_unit,area,area_unit,note\n"
+                + String.join(
+                        ",",
+                        "Mwangurobe canal",
+                        "irrigation",
+                        position("L014", 0.40, -0.05),
+                        "60,25,0,L/s,80,ha",
+                        "rice and vegetables; closed in floods")
+                + "\n";
     }
 
     private String shed(
@@ -167,8 +180,9 @@ final class LanternTables {
                 + "\n";
     }
 
-    private String place(String name, String use, int people, String reach, double along, double off, String note) {
-        return String.join(",", name, use, String.valueOf(people), position(reach, along, off), note) + "\n";
+    private String place(String name, String use, String people, String reach, double along, double off, String note) {
+        String source = people.isEmpty() || people.equals("0") ? "" : "district roll 2025 (invented)";
+        return String.join(",", name, use, people, source, position(reach, along, off), note) + "\n";
     }
 
     /** A place a share of the way down a reach and some km to its left (negative: right), to 0.0001 degrees. */
