@@ -64,6 +64,7 @@ public final class ScenarioWriter {
         json.writeStringField("mercury.basis", word(input.mercury().basis()));
         settings();
         new TableWriter(input, json).write();
+        new ReachClassWriter(json, this::relative).write(input.reachClasses());
         corrections();
         outputs();
         json.writeEndObject();

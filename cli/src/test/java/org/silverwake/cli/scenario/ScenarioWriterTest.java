@@ -46,6 +46,31 @@ class ScenarioWriterTest {
     }
 
     @Test
+    void classesAndFieldsAreThereWithTheirDefaults() throws IOException {
+        String text = written(new ScenarioFolder(folder)
+                .plus("""
+                        reach-classes:
+                          canal: {column: use, values: [a, b], guidelines: [WHO-DW-iHg], legal: by-law}
+                          middle: {ranges: [{from: L2, from-chainage: 2 km}], guidelines: WHO-DW-iHg}
+                          park: {polygons: {file: rivers.gpkg, layer: parks}, guidelines: WHO-DW-iHg}
+                          rest: {default: true, guidelines: WHO-DW-iHg}
+                        abstractions: {file: abstractions.csv}
+                        """)
+                .file("abstractions.csv", """
+                        name,longitude,latitude,discharge,use,area
+                        Canal,-20.1,-30.1,50 L/s,irrigation,3 ha
+                        """)
+                .read());
+        assertThat(text)
+                .contains("\"people\":420,\"people_source\":\"head count\"")
+                .contains("\"area [m2]\":30000.0,\"plough_depth [m]\":0.2,\"soil_density [kg/m3]\":1300.0")
+                .contains("\"legal\":\"by-law\",\"column\":\"use\",\"values\":[\"a\",\"b\"]")
+                .contains("\"ranges\":[{\"from\":\"L2\",\"from-chainage [m]\":2000.0}]")
+                .contains("\"polygons\":{\"file\":\"rivers.gpkg\",\"layer\":\"parks\"}")
+                .contains("\"default\":true");
+    }
+
+    @Test
     void twoReadingsWriteTheSameBytes() throws IOException {
         assertThat(written(new ScenarioFolder(folder).read())).isEqualTo(written(new ScenarioFolder(folder).read()));
     }
