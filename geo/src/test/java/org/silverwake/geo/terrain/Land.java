@@ -73,6 +73,10 @@ final class Land {
         return new RiverMap(reaches, nodes.size(), List.of());
     }
 
+    Path write(Path file, RasterFile.Heights heights) {
+        return raster.write(file, heights);
+    }
+
     ElevationModel model(Path folder, RasterFile.Heights heights) {
         return ElevationModel.read(raster.write(folder.resolve("land.tif"), heights), 1);
     }
