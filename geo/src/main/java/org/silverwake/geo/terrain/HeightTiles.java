@@ -3,7 +3,6 @@
 
 package org.silverwake.geo.terrain;
 
-import java.awt.Rectangle;
 import java.awt.image.Raster;
 import java.awt.image.RenderedImage;
 
@@ -22,22 +21,25 @@ final class HeightTiles {
      */
     static CellNumbers read(RenderedImage image, double noData, double toMeters) {
         CellNumbers heights = CellNumbers.of(image.getWidth() * image.getHeight());
-        Rectangle whole = new Rectangle(image.getMinX(), image.getMinY(), image.getWidth(), image.getHeight());
         for (int ty = 0; ty < image.getNumYTiles(); ty++) {
             for (int tx = 0; tx < image.getNumXTiles(); tx++) {
                 Raster tile = image.getTile(image.getMinTileX() + tx, image.getMinTileY() + ty);
-                copy(tile, tile.getBounds().intersection(whole), whole, heights, (float) noData, toMeters);
+                copy(tile, image, heights, (float) noData, toMeters);
             }
         }
         return heights;
     }
 
-    private static void copy(
-            Raster tile, Rectangle part, Rectangle whole, CellNumbers heights, float noData, double toMeters) {
-        float[] row = new float[part.width];
-        for (int y = part.y; y < part.y + part.height; y++) {
-            tile.getSamples(part.x, y, part.width, 1, 0, row);
-            int cell = (y - whole.y) * whole.width + part.x - whole.x;
+    /** Tiles at the border may reach beyond the image. */
+    private static void copy(Raster tile, RenderedImage image, CellNumbers heights, float noData, double toMeters) {
+        int left = Math.max(tile.getMinX(), image.getMinX());
+        int right = Math.min(tile.getMinX() + tile.getWidth(), image.getMinX() + image.getWidth());
+        int top = Math.max(tile.getMinY(), image.getMinY());
+        int bottom = Math.min(tile.getMinY() + tile.getHeight(), image.getMinY() + image.getHeight());
+        float[] row = new float[right - left];
+        for (int y = top; y < bottom; y++) {
+            tile.getSamples(left, y, row.length, 1, 0, row);
+            int cell = (y - image.getMinY()) * image.getWidth() + left - image.getMinX();
             for (int k = 0; k < row.length; k++) {
                 double meters = row[k] * toMeters;
                 boolean known = row[k] != noData && meters >= LOWEST && meters <= HIGHEST;

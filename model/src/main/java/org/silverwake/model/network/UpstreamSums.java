@@ -55,7 +55,10 @@ public final class UpstreamSums {
     /**
      * As {@link #local(double[], boolean[])}, but where a total is not known, the local value is a given one.
      *
+     * @param totals sum at the lower end of each reach [any unit]
+     * @param known where a total is given
      * @param given local values where no total is known [the totals' unit]
+     * @return local values [the totals' unit]
      */
     public double[] local(double[] totals, boolean[] known, double[] given) {
         double[] local = given.clone();

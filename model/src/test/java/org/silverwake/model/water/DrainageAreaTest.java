@@ -68,6 +68,56 @@ class DrainageAreaTest {
     }
 
     @Test
+    void theRasterGivesEachReachItsOwnLandAndHeadwatersThatAboveThem() {
+        Column heads = new Column(3);
+        heads.put(1, 5);
+        ReachTable reaches = Rivers.of(Map.of("dem-local-area", Column.of(30, 50, 20), "dem-head-area", heads), FORK);
+        DrainageArea areas = DrainageArea.fromTerrain(reaches);
+        assertThat(areas.method()).isEqualTo("elevation raster");
+        assertThat(areas.isFromTerrain()).isTrue();
+        assertThat(areas.local(1)).isCloseTo(50, within(EXACT));
+        assertThat(areas.outside(1)).isCloseTo(5, within(EXACT));
+        assertThat(areas.total(1)).isCloseTo(55, within(EXACT));
+        assertThat(areas.total(2)).isCloseTo(105, within(EXACT));
+    }
+
+    @Test
+    void reachesOutsideOfTheRasterAreListed() {
+        Column land = new Column(3);
+        land.put(0, 30);
+        land.put(2, 20);
+        DrainageArea areas = DrainageArea.fromTerrain(Rivers.of(Map.of("dem-local-area", land), FORK));
+        assertThat(areas.missing()).containsExactly(1);
+        assertThat(areas.total(2)).isCloseTo(50, within(EXACT));
+    }
+
+    @Test
+    void aMissingValueIsFilledFromTheRaster() {
+        Column gaps = new Column(3);
+        gaps.put(0, 30);
+        gaps.put(2, 100);
+        Column heads = new Column(3);
+        heads.put(1, 5);
+        DrainageArea areas = DrainageArea.fromAttribute(Rivers.of(
+                Map.of("drainage-area", gaps, "dem-local-area", Column.of(99, 40, 99), "dem-head-area", heads), FORK));
+        assertThat(areas.missing()).isEmpty();
+        assertThat(areas.filled()).containsExactly(1);
+        assertThat(areas.isFromTerrain()).isFalse();
+        assertThat(areas.method()).isEqualTo("attribute, elevation raster where missing");
+        assertThat(areas.local(0)).isCloseTo(30, within(EXACT));
+        assertThat(areas.local(1)).isCloseTo(45, within(EXACT));
+        // what is known stays: 100 less 30 and 45
+        assertThat(areas.local(2)).isCloseTo(25, within(EXACT));
+        assertThat(areas.total(2)).isCloseTo(100, within(EXACT));
+        Column locals = new Column(3);
+        locals.put(0, 30);
+        DrainageArea own = DrainageArea.fromLocalAttribute(
+                Rivers.of(Map.of("local-area", locals, "dem-local-area", Column.of(99, 40, 20)), FORK));
+        assertThat(own.filled()).containsExactly(1, 2);
+        assertThat(own.total(2)).isCloseTo(90, within(EXACT));
+    }
+
+    @Test
     void landBeyondTheLayerEntersAtTheHeadOfAHeadwater() {
         ReachTable reaches =
                 Rivers.of(Map.of("drainage-area", Column.of(30, 50, 100), "local-area", Column.of(30, 10, 20)), FORK);

@@ -1,0 +1,89 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.model.water.DrainageArea;
+
+/** The demo with areas from its raster, wholly and where the layer's are missing. */
+class RasterAreasTest {
+    /** PINNED: the demo's raster shows land up to 6 km from its rivers, all of which drains to them [km2]. */
+    private static final double LAND = 3455.390;
+
+    private static final double PINNED = 0.005;
+    private static final double SQUARE_KILOMETER = 1e6;
+    private static final String COLUMN = "    drainage-area: {column: area_km2, unit: km2, missing: -9999}\n";
+
+    @TempDir
+    private Path folder;
+
+    private Outcome run(String column) throws IOException {
+        Path demo = Path.of("..", "scenarios", "lantern");
+        try (Stream<Path> files = Files.list(demo)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName().toString()));
+            }
+        }
+        Path yaml = folder.resolve("scenario.yaml");
+        String text = Files.readString(yaml, StandardCharsets.UTF_8);
+        assertThat(text).contains(COLUMN).contains("dem.tif, unit: m}");
+        Files.writeString(
+                yaml,
+                text.replace(COLUMN, column).replace("dem.tif, unit: m}", "dem.tif, unit: m, drainage-area: true}"));
+        return MainRun.run(folder, step -> {});
+    }
+
+    private static int reach(Outcome outcome, String id) {
+        for (int r = 0; r < outcome.basin().network().size(); r++) {
+            if (outcome.basin().network().id(r).equals(id)) {
+                return r;
+            }
+        }
+        throw new AssertionError("no reach " + id);
+    }
+
+    @Test
+    void withoutAColumnTheRasterGivesAllAreas() throws IOException {
+        Outcome outcome = run("");
+        DrainageArea areas = outcome.water().areas().orElseThrow();
+        assertThat(areas.method()).isEqualTo("elevation raster");
+        assertThat(areas.missing()).isEmpty();
+        assertThat(areas.total(reach(outcome, "L001")) / SQUARE_KILOMETER).isCloseTo(LAND, within(PINNED));
+        assertThat(outcome.warnings())
+                .anySatisfy(w -> assertThat(w)
+                        .startsWith("drainage area: of 101 of 101 reaches from")
+                        .contains("3455 km2 drain to the rivers", "0 km2 of its land run off over its edge"));
+    }
+
+    @Test
+    void withAColumnTheRasterFillsWhatIsMissing() throws IOException {
+        Outcome outcome = run(COLUMN.replace("-9999", "[-9999, 48.2]"));
+        DrainageArea areas = outcome.water().areas().orElseThrow();
+        assertThat(areas.method()).isEqualTo("attribute, elevation raster where missing");
+        List<String> filled =
+                areas.filled().stream().map(outcome.basin().network()::id).toList();
+        assertThat(filled).allSatisfy(id -> assertThat(id).startsWith("L021"));
+        assertThat(filled).isNotEmpty();
+        assertThat(areas.total(areas.filled().get(0))).isPositive();
+        // the layer's own stay as they are
+        assertThat(areas.total(reach(outcome, "L001")) / SQUARE_KILOMETER).isCloseTo(2493.0, within(PINNED));
+    }
+
+    @Test
+    void withAColumnForAllTheRasterIsNotAsked() throws IOException {
+        Outcome outcome = run(COLUMN);
+        assertThat(outcome.water().areaMethod()).isEqualTo("attribute");
+        assertThat(outcome.warnings()).anySatisfy(w -> assertThat(w).contains("the raster's are not used"));
+    }
+}
