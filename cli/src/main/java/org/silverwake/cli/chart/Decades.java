@@ -23,8 +23,11 @@ record Decades(int lowest, int highest) {
         double[] guidelines = profile.guidelines().stream()
                 .mapToDouble(Profile.GuidelineValue::value)
                 .toArray();
+        double[] named = DoubleStream.concat(
+                        DoubleStream.of(guidelines), profile.samples().stream().mapToDouble(Profile.Sample::value))
+                .toArray();
         double[] all = DoubleStream.concat(
-                        DoubleStream.of(guidelines),
+                        DoubleStream.of(named),
                         profile.stretches().stream()
                                 .flatMap(s -> s.points().stream())
                                 .flatMapToDouble(p -> DoubleStream.of(p.low(), p.high(), p.background())))
@@ -41,9 +44,10 @@ record Decades(int lowest, int highest) {
 
     /** Whether no value lies below the axis. */
     boolean holdsAll(Profile profile) {
-        return profile.stretches().stream()
-                .flatMap(s -> s.points().stream())
-                .allMatch(p -> Math.min(p.low(), p.background()) >= from());
+        return profile.samples().stream().allMatch(s -> s.value() >= from())
+                && profile.stretches().stream()
+                        .flatMap(s -> s.points().stream())
+                        .allMatch(p -> Math.min(p.low(), p.background()) >= from());
     }
 
     double from() {

@@ -18,6 +18,7 @@ import java.util.List;
  * @param gaps parts without values, and why
  * @param marks sites, tributaries and places along the path
  * @param guidelines values to compare with
+ * @param samples field samples along the path
  * @param caution what a reader must know before using the chart
  * @param imprint date and maker
  */
@@ -31,6 +32,7 @@ public record Profile(
         List<Gap> gaps,
         List<Mark> marks,
         List<GuidelineValue> guidelines,
+        List<Sample> samples,
         String caution,
         String imprint) {
     /** A millimeter [km]: distances are summed along the path. */
@@ -42,9 +44,26 @@ public record Profile(
         gaps = joined(gaps);
         marks = List.copyOf(marks);
         guidelines = List.copyOf(guidelines);
+        samples = List.copyOf(samples);
         if (stretches.stream().allMatch(s -> s.points().isEmpty()) && gaps.isEmpty()) {
             throw new IllegalArgumentException("profile " + title + ": nothing to draw");
         }
+    }
+
+    /** A profile without samples. */
+    public Profile(
+            String title,
+            String subtitle,
+            String quantity,
+            String unit,
+            String start,
+            List<Stretch> stretches,
+            List<Gap> gaps,
+            List<Mark> marks,
+            List<GuidelineValue> guidelines,
+            String caution,
+            String imprint) {
+        this(title, subtitle, quantity, unit, start, stretches, gaps, marks, guidelines, List.of(), caution, imprint);
     }
 
     /** A part of the path without a gap: points in downstream order; two at one distance make a step, as at a confluence. */
@@ -103,6 +122,37 @@ public record Profile(
 
     /** A value to compare with, in the profile's unit; {@code valueWords} as "26 ng/L, whole, mean over the year". */
     public record GuidelineValue(String name, String valueWords, double value) {}
+
+    /**
+     * A field sample.
+     *
+     * @param kilometers distance downstream [km]
+     * @param value its value or limit, in the profile's unit, above 0
+     * @param kind whether it is a value or a limit
+     * @param name its code
+     */
+    public record Sample(double kilometers, double value, Kind kind, String name) {
+        /** What the number is. */
+        public enum Kind {
+            /** The value itself. */
+            VALUE("sample"),
+            /** A limit that the value lies below. */
+            BELOW("sample below the laboratory's limit, which is drawn"),
+            /** A limit that the value lies above. */
+            ABOVE("sample above the measuring range, whose end is drawn");
+
+            private final String words;
+
+            Kind(String words) {
+                this.words = words;
+            }
+
+            /** Words for the legend. */
+            public String words() {
+                return words;
+            }
+        }
+    }
 
     /** Gaps that follow one another for the same reason are one. */
     private static List<Gap> joined(List<Gap> gaps) {

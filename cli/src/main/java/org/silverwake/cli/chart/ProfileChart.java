@@ -105,8 +105,9 @@ public final class ProfileChart {
         marks.guidelines(GUTTER, bottom);
         marks.marks(names, ROW);
         marks.gapNames();
+        int unnamed = new ProfileSamples(profile, decades, area, text).draw();
         new ProfileLegend(profile, text).draw(MARGIN, bottom + 2, WIDTH - 2 * MARGIN);
-        int omitted = (int) names.stream().filter(Optional::isEmpty).count();
+        int omitted = (int) names.stream().filter(Optional::isEmpty).count() + unnamed;
         foot(profile, decades, omitted, text);
         return omitted;
     }

@@ -41,6 +41,18 @@ final class ProfileLegend {
                         (x, y) -> ProfileMarks.symbol(g, kind, x + ProfileMarks.SYMBOL / 2, y)));
             }
         }
+        samples(profile);
+    }
+
+    private void samples(Profile profile) {
+        for (Profile.Sample.Kind kind : Profile.Sample.Kind.values()) {
+            if (profile.samples().stream().anyMatch(s -> s.kind() == kind)) {
+                entries.add(new Entry(
+                        kind.words(),
+                        ProfileSamples.SIZE,
+                        (x, y) -> ProfileSamples.sign(g, kind, x + ProfileSamples.SIZE / 2, y - 1)));
+            }
+        }
     }
 
     /** Draws it from a left and top edge within a width; its bottom edge. */

@@ -102,7 +102,7 @@ public final class Maps {
                                 : "People and river, this flow state alone",
                         summary.forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
                 marks,
-                points(),
+                points(guideline, state),
                 List.of(new GuidelineLine(
                         guideline.id(),
                         guideline.printed() + ", " + guideline.observable().words() + ", protects "
@@ -110,7 +110,8 @@ public final class Maps {
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
                 "Stated factor: " + Numbers.shown(factor, 3)
-                        + ". The estimate may be wrong by that factor either way; between the two, nobody can tell without samples.",
+                        + ". The estimate may be wrong by that factor either way; between the two, nobody can tell without samples."
+                        + new SampleMarks(outcome).remark(guideline, state),
                 Cautions.of(outcome),
                 project.preparedBy(),
                 project.date(),
@@ -167,7 +168,7 @@ public final class Maps {
                 row.verdict().aboveFromBackground());
     }
 
-    private List<MapPoint> points() {
+    private List<MapPoint> points(Guideline guideline, int state) {
         List<MapPoint> points = new ArrayList<>();
         List<PlacedPoint> places = outcome.basin().points("place");
         for (int i = 0; i < places.size(); i++) {
@@ -186,6 +187,7 @@ public final class Maps {
         for (PlacedPoint at : outcome.basin().points("gauge")) {
             points.add(new MapPoint(MapPoint.Kind.GAUGE, at.request().name(), at.longitude(), at.latitude()));
         }
+        points.addAll(new SampleMarks(outcome).onMap(guideline, state));
         return points;
     }
 

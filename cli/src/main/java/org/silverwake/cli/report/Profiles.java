@@ -8,9 +8,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.silverwake.cli.chart.Profile;
@@ -82,8 +84,10 @@ public final class Profiles {
         List<Profile.Point> points = new ArrayList<>();
         double at = 0;
         Set<Integer> onPath = new HashSet<>(path);
+        Map<Integer, Double> starts = new HashMap<>();
         for (int r : path) {
             marks.addAll(marksAt(r, at, onPath));
+            starts.put(r, at);
             if (result.isWet(state, r)) {
                 points.addAll(points(r, at, state));
             } else {
@@ -111,6 +115,7 @@ public final class Profiles {
                 gaps,
                 marks,
                 guidelines(),
+                new SampleMarks(outcome).onProfile(starts, state, filtered),
                 (withSites ? "NOT FOR POSTING: names single sites. " : "")
                         + "A screening from a model, not a finding of safety. Fish advice is the health authority's.",
                 project.preparedBy() + ", " + project.date());

@@ -20,8 +20,8 @@ import org.silverwake.geo.write.Layer;
 import org.silverwake.geo.write.Row;
 
 /**
- * Writes the data of scenarios/lantern: rivers.gpkg, dem.tif, sites.csv, places.csv,
- * abstractions.csv. The same every time. To write them anew, run the
+ * Writes the data of scenarios/lantern: rivers.gpkg, dem.tif, sites.csv, places.csv, abstractions.csv, lab.csv. The same
+ * every time. To write them anew, run the
  * test with {@code -Dsilverwake.rewrite=true}.
  */
 final class LanternGenerator {
@@ -50,6 +50,7 @@ final class LanternGenerator {
         text(folder.resolve("sites.csv"), tables.sites());
         text(folder.resolve("places.csv"), tables.places());
         text(folder.resolve("abstractions.csv"), tables.abstractions());
+        text(folder.resolve("lab.csv"), tables.samples());
     }
 
     private static double[] degrees(List<Spot> line) {

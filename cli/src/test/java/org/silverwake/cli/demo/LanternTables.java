@@ -127,6 +127,99 @@ final class LanternTables {
                 + "\n";
     }
 
+    /** lab.csv: what an invented laboratory sent. One row is refused, one is a blank, one is of a fish. */
+    String samples() {
+        return "code,station,longitude,latitude,sampled,state,matrix,analyte,fraction,result,unit,limit,limit unit,kind,species,length,remarks\n"
+                + water("W-01", "Tallowby", "L021", 0.30, "2026-06-09", "dry", "total", "ND", "ng/L", "2", "")
+                + water("W-02", "Emberfold", "L020", 0.72, "2026-06-09", "dry", "total", "1250", "ng/L", "2", "")
+                + water(
+                        "W-03",
+                        "Candelhas Novas",
+                        "L018",
+                        0.52,
+                        "2026-01-20",
+                        "wet",
+                        "total",
+                        "0.41",
+                        "ug/L",
+                        "0.01",
+                        "turbid")
+                + water("W-04", "Mwangurobe", "L014", 0.48, "2026-06-10", "dry", "total", "95", "ng/L", "2", "")
+                + water("W-05", "Sulurenda", "L034", 0.78, "2026-06-11", "dry", "total", "1.9", "µg/l", "0.01", "")
+                + water(
+                        "W-06",
+                        "Ljóskelda",
+                        "L075",
+                        0.87,
+                        "2026-06-11",
+                        "dry",
+                        "total",
+                        "<50",
+                        "ng/L",
+                        "50",
+                        "other laboratory")
+                + water("W-07", "Pelitarra", "L058", 0.58, "2026-06-12", "dry", "total", "< 0.5", "ng/L", "0.5", "")
+                + water("W-08", "Glimmer Weir", "L004", 0.44, "2026-06-12", "dry", "total", "74", "ng/L", "2", "")
+                + water(
+                        "W-09",
+                        "Glimmer Weir",
+                        "L004",
+                        0.44,
+                        "2026-06-12",
+                        "dry",
+                        "dissolved",
+                        "2.1",
+                        "ng/L",
+                        "0.5",
+                        "")
+                + water("W-10", "Bec-Quinquet", "L031", 0.60, "03/06/2026", "dry", "total", "160", "ng/L", "2", "")
+                + water("W-11", "Glimmer Weir", "L004", 0.44, "2026-06-12", "dry", "total", "<2", "ng/L", "2", "")
+                        .replace(",sample,", ",field blank,")
+                + sediment("S-01", "Emberfold", "L020", 0.72, "3.4")
+                + sediment("S-02", "Mwangurobe", "L014", 0.48, "0.48")
+                + sediment("S-03", "Pavío Alto", "L045", 0.40, "0.09")
+                + sample(
+                        "F-01",
+                        "The Gloaming",
+                        "L003",
+                        0.50,
+                        "2026-06-13,,fish,Hg-T,,0.42,mg/kg ww,0.02,mg/kg ww,sample,lamp perch,310 mm,");
+    }
+
+    private String water(
+            String code,
+            String station,
+            String reach,
+            double along,
+            String date,
+            String state,
+            String fraction,
+            String result,
+            String unit,
+            String limit,
+            String remark) {
+        return sample(
+                code,
+                station,
+                reach,
+                along,
+                String.join(
+                        ",", date, state, "river water,Hg-T", fraction, result, unit, limit, unit, "sample,,", remark));
+    }
+
+    private String sediment(String code, String station, String reach, double along, String result) {
+        return sample(
+                code,
+                station,
+                reach,
+                along,
+                "2026-06-10,,sediment,Hg-T,," + result + ",mg/kg dw,0.01,mg/kg dw,sample,,,");
+    }
+
+    private String sample(String code, String station, String reach, double along, String rest) {
+        return String.join(",", code, station, position(reach, along, 0.04), rest) + "\n";
+    }
+
     private String shed(
             String name,
             String group,

@@ -177,11 +177,22 @@ public final class ConcentrationMap {
         List<Symbolizer> symbols = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         for (MapPoint.Kind kind : MapPoint.Kind.values()) {
-            if (sheet.points().stream().anyMatch(point -> point.kind() == kind)) {
+            if (!kind.isSample() && sheet.points().stream().anyMatch(point -> point.kind() == kind)) {
                 symbols.add(Symbols.point(MapStyles.mark(kind), MapStyles.size(kind)));
                 texts.add(sheet.words().kinds().get(kind));
             }
         }
         panel.points(symbols, texts, 11);
+        for (MapPoint.Kind kind : MapPoint.Kind.values()) {
+            sheet.points().stream()
+                    .filter(point -> point.kind() == kind && kind.isSample())
+                    .findFirst()
+                    .ifPresent(point -> panel.point(
+                            List.of(Symbols.point(
+                                    point.color().isEmpty() ? MapStyles.mark(kind) : MapStyles.sample(point.color()),
+                                    MapStyles.size(kind))),
+                            sheet.words().kinds().get(kind),
+                            10.5));
+        }
     }
 }

@@ -69,13 +69,14 @@ final class MapFeatures {
     static List<SimpleFeature> points(List<MapPoint> points) {
         Builder features = new Builder(
                 org.locationtech.jts.geom.Point.class,
-                Map.of("kind", String.class, "label", String.class, "priority", Double.class));
+                Map.of("kind", String.class, "label", String.class, "color", String.class, "priority", Double.class));
         for (MapPoint point : points) {
             features.add(
                     point(point.longitude(), point.latitude()),
                     Map.of(
                             "kind", point.kind().name(),
                             "label", point.label(),
+                            "color", point.color(),
                             "priority", (double) point.kind().ordinal()));
         }
         return features.all();

@@ -10,8 +10,14 @@ package org.silverwake.geo.map;
  * @param label its name
  * @param longitude WGS 84 degrees
  * @param latitude WGS 84 degrees
+ * @param color of a sample's class as #rrggbb; "" for the kind's own look
  */
-public record MapPoint(Kind kind, String label, double longitude, double latitude) {
+public record MapPoint(Kind kind, String label, double longitude, double latitude, String color) {
+    /** A point in its kind's own look. */
+    public MapPoint(Kind kind, String label, double longitude, double latitude) {
+        this(kind, label, longitude, latitude, "");
+    }
+
     /** Kinds of point; names are placed in this order. */
     public enum Kind {
         VILLAGE,
@@ -19,6 +25,17 @@ public record MapPoint(Kind kind, String label, double longitude, double latitud
         FISHING,
         SITE,
         GAUGE,
-        OTHER
+        OTHER,
+        /** A field sample, in the color of its class. */
+        SAMPLE,
+        /** A field sample below the laboratory's limit. */
+        SAMPLE_BELOW_LIMIT,
+        /** A field sample whose limit is above the value compared with: it does not tell. */
+        SAMPLE_CANNOT_TELL;
+
+        /** Whether it is a field sample. */
+        public boolean isSample() {
+            return this == SAMPLE || this == SAMPLE_BELOW_LIMIT || this == SAMPLE_CANNOT_TELL;
+        }
     }
 }

@@ -87,8 +87,9 @@ final class MapStyles {
     static Style points() {
         List<Rule> rules = new ArrayList<>();
         for (MapPoint.Kind kind : MapPoint.Kind.values()) {
-            String weight = kind == MapPoint.Kind.GAUGE || kind == MapPoint.Kind.OTHER ? "normal" : "bold";
-            double size = kind == MapPoint.Kind.VILLAGE ? 12.5 : 11;
+            boolean quiet = kind == MapPoint.Kind.GAUGE || kind == MapPoint.Kind.OTHER || kind.isSample();
+            String weight = quiet ? "normal" : "bold";
+            double size = kind == MapPoint.Kind.VILLAGE ? 12.5 : kind.isSample() ? 9.5 : 11;
             rules.add(Symbols.rule(
                     Symbols.equal("kind", kind.name()),
                     Symbols.point(mark(kind), size(kind)),
@@ -105,7 +106,15 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
+            case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.3);
+            case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.3);
+            case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.3);
         };
+    }
+
+    /** A sample in a color of the legend. */
+    static Mark sample(String color) {
+        return Symbols.mark("bottle", color, INK, 1.3);
     }
 
     static double size(MapPoint.Kind kind) {
@@ -115,6 +124,7 @@ final class MapStyles {
             case FISHING -> 14;
             case GAUGE -> 11;
             case OTHER -> 8;
+            case SAMPLE, SAMPLE_BELOW_LIMIT, SAMPLE_CANNOT_TELL -> 17;
         };
     }
 }

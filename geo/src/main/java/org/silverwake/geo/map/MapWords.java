@@ -70,6 +70,14 @@ public record MapWords(
         kinds.put(MapPoint.Kind.SITE, "Site");
         kinds.put(MapPoint.Kind.GAUGE, "Gauge");
         kinds.put(MapPoint.Kind.OTHER, "Other place");
+        kinds.put(
+                MapPoint.Kind.SAMPLE,
+                "Sample: color by its own ratio to the value, on the scale above (more than the factor over it, over it,"
+                        + " near it, under)");
+        kinds.put(MapPoint.Kind.SAMPLE_BELOW_LIMIT, "Sample below the laboratory's limit, and that below the value");
+        kinds.put(
+                MapPoint.Kind.SAMPLE_CANNOT_TELL,
+                "Sample can't tell: the laboratory's limit is above the value compared with");
         return new MapWords(
                 "Hatched: depends on what the bed gives back",
                 "Dotted: not yet mixed across; may be higher near one bank",

@@ -29,6 +29,8 @@ final class Marks {
             case "fish" -> fish();
             case "drop" -> drop();
             case "house" -> polygon(0, -0.55, 0.5, -0.08, 0.5, 0.5, -0.5, 0.5, -0.5, -0.08);
+            case "bottle" -> bottle();
+            case "crossed-bottle" -> crossed();
             case "staff" ->
                 polygon(-0.16, -0.5, 0.16, -0.5, 0.16, 0.3, 0.45, 0.3, 0.45, 0.5, -0.45, 0.5, -0.45, 0.3, -0.16, 0.3);
             default -> new Rectangle2D.Double(-0.45, -0.45, 0.9, 0.9);
@@ -58,6 +60,27 @@ final class Marks {
             path.moveTo(xyxy[k], xyxy[k + 1]);
             path.lineTo(xyxy[k + 2], xyxy[k + 3]);
         }
+        return path;
+    }
+
+    /** A sampling bottle: neck and shoulders on a wide body. */
+    private static Path2D bottle() {
+        Path2D path = new Path2D.Double();
+        path.moveTo(-0.13, -0.5);
+        path.lineTo(0.13, -0.5);
+        path.lineTo(0.13, -0.26);
+        path.lineTo(0.33, -0.06);
+        path.lineTo(0.33, 0.5);
+        path.lineTo(-0.33, 0.5);
+        path.lineTo(-0.33, -0.06);
+        path.lineTo(-0.13, -0.26);
+        path.closePath();
+        return path;
+    }
+
+    private static Shape crossed() {
+        Path2D path = bottle();
+        path.append(strokes(-0.33, -0.06, 0.33, 0.5, 0.33, -0.06, -0.33, 0.5), false);
         return path;
     }
 

@@ -107,6 +107,13 @@ final class Symbols {
         return mark;
     }
 
+    /** A mark whose fill is the color in a property. */
+    static Mark markOf(String name, String property, String edge, double edgeWidth) {
+        Mark mark = mark(name, null, edge, edgeWidth);
+        mark.setFill(STYLES.createFill(FILTERS.property(property), literal(1)));
+        return mark;
+    }
+
     static TextSymbolizer text(String property, Letters letters, String color, LabelPlacement placement) {
         Font font = STYLES.createFont(
                 literal("DejaVu Sans"), literal(letters.style()), literal(letters.weight()), literal(letters.size()));

@@ -1,0 +1,120 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.chart;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Field samples on a profile: a filled bottle at a value, a hollow one with an arrow at a limit, its code beside it where there is room. */
+final class ProfileSamples {
+    static final double SIZE = 9;
+
+    private static final double NAME_SIZE = 8.5;
+    private static final double ARROW = 10;
+    private static final double HEAD = 2.4;
+
+    private final Profile profile;
+    private final Decades decades;
+    private final Rectangle2D area;
+    private final PageText text;
+    private final Graphics2D g;
+
+    ProfileSamples(Profile profile, Decades decades, Rectangle2D area, PageText text) {
+        this.profile = profile;
+        this.decades = decades;
+        this.area = area;
+        this.text = text;
+        this.g = text.graphics();
+    }
+
+    /** Draws all; how many codes found no room. */
+    int draw() {
+        List<Rectangle2D> taken = new ArrayList<>();
+        for (Profile.Sample sample : profile.samples()) {
+            sign(g, sample.kind(), x(sample), y(sample));
+            taken.add(new Rectangle2D.Double(x(sample) - SIZE / 2, y(sample) - SIZE / 2, SIZE, SIZE));
+            if (sample.kind() != Profile.Sample.Kind.VALUE) {
+                double from = sample.kind() == Profile.Sample.Kind.BELOW ? y(sample) : y(sample) - SIZE / 2 - ARROW;
+                taken.add(new Rectangle2D.Double(x(sample) - HEAD, from, 2 * HEAD, SIZE / 2 + ARROW));
+            }
+        }
+        int omitted = 0;
+        Font font = text.regular(NAME_SIZE);
+        for (Profile.Sample sample : profile.samples()) {
+            Optional<Rectangle2D> room = room(sample, text.width(sample.name(), font), taken);
+            room.ifPresent(box -> {
+                taken.add(box);
+                text.drawOver(sample.name(), font, box.getX(), box.getMaxY() - 2, 0);
+            });
+            omitted += room.isEmpty() ? 1 : 0;
+        }
+        return omitted;
+    }
+
+    /** Right of the mark, left, above, below: the first that covers nothing. */
+    private Optional<Rectangle2D> room(Profile.Sample sample, double width, List<Rectangle2D> taken) {
+        double x = x(sample);
+        double y = y(sample);
+        double height = NAME_SIZE + 2;
+        double off = SIZE / 2 + 1.5;
+        List<Rectangle2D> wishes = List.of(
+                new Rectangle2D.Double(x + off, y - height / 2, width, height),
+                new Rectangle2D.Double(x - off - width, y - height / 2, width, height),
+                new Rectangle2D.Double(x - width / 2, y - off - height, width, height),
+                new Rectangle2D.Double(x - width / 2, y + off, width, height));
+        return wishes.stream()
+                .filter(w -> area.contains(w) && taken.stream().noneMatch(w::intersects))
+                .findFirst();
+    }
+
+    /** The mark of a kind around a place on the page. */
+    static void sign(Graphics2D g, Profile.Sample.Kind kind, double x, double y) {
+        g.setStroke(Ink.SAMPLE);
+        g.setColor(Ink.TEXT);
+        if (kind != Profile.Sample.Kind.VALUE) {
+            double way = kind == Profile.Sample.Kind.BELOW ? 1 : -1;
+            double from = y + way * SIZE / 2;
+            double to = from + way * ARROW;
+            g.draw(new Line2D.Double(x, from, x, to));
+            g.draw(new Line2D.Double(x - HEAD, to - way * HEAD * 1.4, x, to));
+            g.draw(new Line2D.Double(x + HEAD, to - way * HEAD * 1.4, x, to));
+        }
+        Path2D bottle = bottle(x, y);
+        g.setColor(kind == Profile.Sample.Kind.VALUE ? Ink.TEXT : Color.WHITE);
+        g.fill(bottle);
+        g.setColor(kind == Profile.Sample.Kind.VALUE ? Color.WHITE : Ink.TEXT);
+        g.draw(bottle);
+    }
+
+    /** The bottle of the maps, its middle at the value. */
+    private static Path2D bottle(double x, double y) {
+        double[] outline = {
+            -0.13, -0.5, 0.13, -0.5, 0.13, -0.26, 0.33, -0.06, 0.33, 0.5, -0.33, 0.5, -0.33, -0.06, -0.13, -0.26
+        };
+        Path2D path = new Path2D.Double();
+        path.moveTo(x + SIZE * outline[0], y + SIZE * outline[1]);
+        for (int k = 2; k < outline.length; k += 2) {
+            path.lineTo(x + SIZE * outline[k], y + SIZE * outline[k + 1]);
+        }
+        path.closePath();
+        return path;
+    }
+
+    private double x(Profile.Sample sample) {
+        return area.getX() + area.getWidth() * sample.kilometers() / profile.length();
+    }
+
+    private double y(Profile.Sample sample) {
+        double part =
+                (Math.log10(decades.drawn(sample.value())) - decades.lowest()) / (decades.highest() - decades.lowest());
+        return area.getMaxY() - part * area.getHeight();
+    }
+}

@@ -1,0 +1,142 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.silverwake.cli.chart.Profile;
+import org.silverwake.cli.run.ComparedSample;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Sample;
+import org.silverwake.geo.map.MapPoint;
+import org.silverwake.geo.map.ReachShade;
+import org.silverwake.geo.place.LocatedPoint.OnReach;
+import org.silverwake.model.sample.Finding;
+import org.silverwake.model.sample.Reported;
+import org.silverwake.model.sample.SampleAnswer;
+import org.silverwake.model.screening.Fraction;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.Substance;
+
+/** Field samples as they are drawn: on the map of their state and medium, on profiles where they were taken. */
+final class SampleMarks {
+    private static final double FAR = 10;
+    private static final double KILOMETER = 1000;
+    private static final double NANOGRAMS_PER_LITER = 1e9;
+    private static final String NOT_KNOWN = "*";
+
+    private final Outcome outcome;
+
+    SampleMarks(Outcome outcome) {
+        this.outcome = outcome;
+    }
+
+    /** Samples of a guideline's medium in a state (negative: in all), the highest last so that it lies on top. */
+    List<MapPoint> onMap(Guideline guideline, int state) {
+        double factor = outcome.screening().rule().factor(guideline.observable().medium());
+        List<MapPoint> points = new ArrayList<>();
+        outcome.compared().stream()
+                .filter(s -> isShown(s, guideline, state))
+                .sorted(Comparator.comparingDouble(s -> finding(s).reported().value()))
+                .forEach(s -> points.add(point(s, guideline, factor)));
+        return points;
+    }
+
+    private static boolean isShown(ComparedSample sample, Guideline guideline, int state) {
+        return sample.located().at().isPresent()
+                && finding(sample).matches(guideline)
+                && (state < 0 || sample.states().contains(state));
+    }
+
+    /** A sentence where the flow state of some sample is not known, so that it stands on every state's map. */
+    String remark(Guideline guideline, int state) {
+        boolean some = state >= 0
+                && outcome.compared().stream()
+                        .anyMatch(s -> isShown(s, guideline, state) && label(s).endsWith(NOT_KNOWN));
+        return some ? " Samples marked " + NOT_KNOWN + " do not say in which flow state they were taken." : "";
+    }
+
+    private MapPoint point(ComparedSample sample, Guideline guideline, double factor) {
+        OnReach at = sample.located().at().orElseThrow();
+        Reported reported = finding(sample).reported();
+        SampleAnswer answer = reported.against(guideline.value());
+        MapPoint.Kind kind = answer == SampleAnswer.CANNOT_TELL
+                ? MapPoint.Kind.SAMPLE_CANNOT_TELL
+                : reported.kind() == Reported.Kind.BELOW ? MapPoint.Kind.SAMPLE_BELOW_LIMIT : MapPoint.Kind.SAMPLE;
+        String color = kind == MapPoint.Kind.SAMPLE ? color(reported.value() / guideline.value(), factor) : "";
+        return new MapPoint(kind, label(sample), at.longitude(), at.latitude(), color);
+    }
+
+    /** The color that reaches have on the same scale of ratios. */
+    private static String color(double ratio, double factor) {
+        ReachShade shade;
+        if (ratio > FAR * factor) {
+            shade = ReachShade.FAR_ABOVE;
+        } else if (ratio > factor) {
+            shade = ReachShade.ABOVE;
+        } else if (ratio > 1) {
+            shade = ReachShade.LIKELY_ABOVE;
+        } else {
+            shade = ratio >= 1 / factor ? ReachShade.MAY_BE_ABOVE : ReachShade.BELOW;
+        }
+        return shade.withLegend("").color();
+    }
+
+    private String label(ComparedSample sample) {
+        Sample of = sample.located().sample();
+        String name = of.row().code().isEmpty() ? of.row().station() : of.row().code();
+        boolean unknown = sample.stateWords().startsWith("not known")
+                && outcome.scenario().states().size() > 1;
+        return unknown ? name + NOT_KNOWN : name;
+    }
+
+    /**
+     * Samples of river water along a path.
+     *
+     * @param starts distance from the path's start to the head of each of its reaches [m]
+     * @param filtered whether filtered water is drawn, else whole
+     */
+    List<Profile.Sample> onProfile(Map<Integer, Double> starts, int state, boolean filtered) {
+        List<Profile.Sample> samples = new ArrayList<>();
+        for (ComparedSample each : outcome.compared()) {
+            Finding finding = finding(each);
+            Optional<OnReach> at = each.located().at();
+            boolean drawn = at.isPresent()
+                    && each.states().contains(state)
+                    && finding.medium() == Medium.SURFACE_WATER
+                    && (finding.fraction() == Fraction.FILTERED) == filtered
+                    && (finding.substance() == Substance.TOTAL_MERCURY
+                            || finding.substance() == Substance.INORGANIC_MERCURY);
+            if (!drawn) {
+                continue;
+            }
+            Double start =
+                    starts.get(outcome.basin().network().reachOfInput(at.get().reach()));
+            if (start != null) {
+                samples.add(new Profile.Sample(
+                        (start + at.get().reachMeters()) / KILOMETER,
+                        finding.reported().value() * NANOGRAMS_PER_LITER,
+                        kind(finding.reported()),
+                        label(each)));
+            }
+        }
+        return samples;
+    }
+
+    private static Profile.Sample.Kind kind(Reported reported) {
+        return switch (reported.kind()) {
+            case DETECTED, ESTIMATED -> Profile.Sample.Kind.VALUE;
+            case BELOW -> Profile.Sample.Kind.BELOW;
+            case ABOVE -> Profile.Sample.Kind.ABOVE;
+        };
+    }
+
+    private static Finding finding(ComparedSample sample) {
+        return sample.located().sample().row().finding().orElseThrow();
+    }
+}
