@@ -31,7 +31,8 @@ final class Ink {
     static final Stroke THIN = line(0.7f);
     static final Stroke DASHED =
             new BasicStroke(0.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {3, 3}, 0);
-    static final Stroke SAMPLE = line(1f);
+    static final Stroke SAMPLE = line(0.9f);
+    static final Stroke EDGE = line(2.4f);
     static final Stroke HAIR = line(0.4f);
 
     private Ink() {}

@@ -135,11 +135,11 @@ public record Profile(
         /** What the number is. */
         public enum Kind {
             /** The value itself. */
-            VALUE("sample"),
+            VALUE("sample (measured)"),
             /** A limit that the value lies below. */
-            BELOW("sample below the laboratory's limit, which is drawn"),
+            BELOW("sample: not found, below the limit drawn"),
             /** A limit that the value lies above. */
-            ABOVE("sample above the measuring range, whose end is drawn");
+            ABOVE("sample: above the end of the range drawn");
 
             private final String words;
 

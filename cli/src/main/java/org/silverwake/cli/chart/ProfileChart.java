@@ -93,7 +93,9 @@ public final class ProfileChart {
                 .max()
                 .orElse(0);
         double top = headEnd + rows * ROW + ProfileMarks.SYMBOL + 2 - ProfilePlot.TOP_ROOM;
-        double bottom = HEIGHT - MARGIN - FOOT_HEIGHT - LEGEND_HEIGHT;
+        ProfileLegend legend = new ProfileLegend(profile, text);
+        double legendHeight = Math.max(LEGEND_HEIGHT, legend.height(WIDTH - 2 * MARGIN) + 4);
+        double bottom = HEIGHT - MARGIN - FOOT_HEIGHT - legendHeight;
         Rectangle2D area = plot(
                 profile,
                 decades,
@@ -106,7 +108,7 @@ public final class ProfileChart {
         marks.marks(names, ROW);
         marks.gapNames();
         int unnamed = new ProfileSamples(profile, decades, area, text).draw();
-        new ProfileLegend(profile, text).draw(MARGIN, bottom + 2, WIDTH - 2 * MARGIN);
+        legend.draw(MARGIN, bottom + 2, WIDTH - 2 * MARGIN);
         int omitted = (int) names.stream().filter(Optional::isEmpty).count() + unnamed;
         foot(profile, decades, omitted, text);
         return omitted;

@@ -47,12 +47,30 @@ final class ProfileLegend {
     private void samples(Profile profile) {
         for (Profile.Sample.Kind kind : Profile.Sample.Kind.values()) {
             if (profile.samples().stream().anyMatch(s -> s.kind() == kind)) {
-                entries.add(new Entry(
-                        kind.words(),
-                        ProfileSamples.SIZE,
-                        (x, y) -> ProfileSamples.sign(g, kind, x + ProfileSamples.SIZE / 2, y - 1)));
+                entries.add(new Entry(kind.words(), ProfileSamples.SIZE, (x, y) -> sample(kind, x, y)));
             }
         }
+    }
+
+    private void sample(Profile.Sample.Kind kind, double x, double y) {
+        double up = kind == Profile.Sample.Kind.BELOW ? 3 : 0;
+        ProfileSamples.sign(g, kind, x + ProfileSamples.SIZE / 2, y - up, SIZE / 2);
+    }
+
+    /** How high it is within a width. */
+    double height(double width) {
+        Font font = text.regular(SIZE);
+        double x = 0;
+        int lines = 1;
+        for (Entry entry : entries) {
+            double needed = entry.signWidth() + 4 + text.width(entry.words(), font);
+            if (x > 0 && x + needed > width) {
+                x = 0;
+                lines++;
+            }
+            x += needed + GAP;
+        }
+        return lines * LINE;
     }
 
     /** Draws it from a left and top edge within a width; its bottom edge. */

@@ -15,7 +15,7 @@ import java.util.Optional;
 
 /** Field samples on a profile: a filled bottle at a value, a hollow one with an arrow at a limit, its code beside it where there is room. */
 final class ProfileSamples {
-    static final double SIZE = 9;
+    static final double SIZE = 10;
 
     private static final double NAME_SIZE = 8.5;
     private static final double ARROW = 10;
@@ -39,7 +39,7 @@ final class ProfileSamples {
     int draw() {
         List<Rectangle2D> taken = new ArrayList<>();
         for (Profile.Sample sample : profile.samples()) {
-            sign(g, sample.kind(), x(sample), y(sample));
+            sign(g, sample.kind(), x(sample), y(sample), ARROW);
             taken.add(new Rectangle2D.Double(x(sample) - SIZE / 2, y(sample) - SIZE / 2, SIZE, SIZE));
             if (sample.kind() != Profile.Sample.Kind.VALUE) {
                 double from = sample.kind() == Profile.Sample.Kind.BELOW ? y(sample) : y(sample) - SIZE / 2 - ARROW;
@@ -76,28 +76,33 @@ final class ProfileSamples {
     }
 
     /** The mark of a kind around a place on the page. */
-    static void sign(Graphics2D g, Profile.Sample.Kind kind, double x, double y) {
+    static void sign(Graphics2D g, Profile.Sample.Kind kind, double x, double y, double arrow) {
         g.setStroke(Ink.SAMPLE);
         g.setColor(Ink.TEXT);
         if (kind != Profile.Sample.Kind.VALUE) {
             double way = kind == Profile.Sample.Kind.BELOW ? 1 : -1;
             double from = y + way * SIZE / 2;
-            double to = from + way * ARROW;
+            double to = from + way * arrow;
             g.draw(new Line2D.Double(x, from, x, to));
             g.draw(new Line2D.Double(x - HEAD, to - way * HEAD * 1.4, x, to));
             g.draw(new Line2D.Double(x + HEAD, to - way * HEAD * 1.4, x, to));
         }
         Path2D bottle = bottle(x, y);
+        g.setColor(Color.WHITE);
+        g.setStroke(Ink.EDGE);
+        g.draw(bottle);
+        g.setStroke(Ink.SAMPLE);
         g.setColor(kind == Profile.Sample.Kind.VALUE ? Ink.TEXT : Color.WHITE);
         g.fill(bottle);
-        g.setColor(kind == Profile.Sample.Kind.VALUE ? Color.WHITE : Ink.TEXT);
+        g.setColor(Ink.TEXT);
         g.draw(bottle);
     }
 
     /** The bottle of the maps, its middle at the value. */
     private static Path2D bottle(double x, double y) {
         double[] outline = {
-            -0.13, -0.5, 0.13, -0.5, 0.13, -0.26, 0.33, -0.06, 0.33, 0.5, -0.33, 0.5, -0.33, -0.06, -0.13, -0.26
+            -0.17, -0.5, 0.17, -0.5, 0.17, -0.34, 0.11, -0.34, 0.11, -0.16, 0.34, 0, 0.34, 0.5, -0.34, 0.5, -0.34, 0,
+            -0.11, -0.16, -0.11, -0.34, -0.17, -0.34
         };
         Path2D path = new Path2D.Double();
         path.moveTo(x + SIZE * outline[0], y + SIZE * outline[1]);

@@ -43,13 +43,14 @@ public final class Layers {
         this.shown = Shown.guideline(outcome);
     }
 
-    /** Writes reaches.gpkg into a folder. */
+    /** Writes reaches.gpkg into a folder, and samples.gpkg where there are samples. */
     public static void write(Outcome outcome, Path folder) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        SampleLayer.write(outcome, folder.resolve("samples.gpkg"));
         Layers layers = new Layers(outcome);
         List<ReachLayer> all = new ArrayList<>();
         for (int s = 0; s < outcome.scenario().states().size(); s++) {

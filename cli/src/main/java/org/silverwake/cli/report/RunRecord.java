@@ -42,6 +42,7 @@ public final class RunRecord {
             network(json, outcome);
             numerics(json, outcome);
             massBalance(json, outcome);
+            SampleLayer.record(outcome, json);
             json.writeArrayFieldStart("warnings");
             for (String warning : outcome.warnings()) {
                 json.writeString(warning);

@@ -36,13 +36,15 @@ final class SampleMarks {
         this.outcome = outcome;
     }
 
-    /** Samples of a guideline's medium in a state (negative: in all), the highest last so that it lies on top. */
+    /** Samples of a guideline's medium in a state (negative: in all), limits first, the highest value last so that it stands on top. */
     List<MapPoint> onMap(Guideline guideline, int state) {
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
         List<MapPoint> points = new ArrayList<>();
         outcome.compared().stream()
                 .filter(s -> isShown(s, guideline, state))
-                .sorted(Comparator.comparingDouble(s -> finding(s).reported().value()))
+                .sorted(Comparator.comparing(
+                                (ComparedSample s) -> finding(s).reported().isDetected())
+                        .thenComparingDouble(s -> finding(s).reported().value()))
                 .forEach(s -> points.add(point(s, guideline, factor)));
         return points;
     }

@@ -15,7 +15,6 @@ import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.LocatedPoint.OnReach;
 import org.silverwake.model.sample.Agreement;
 import org.silverwake.model.sample.Finding;
-import org.silverwake.model.sample.ModelRange;
 import org.silverwake.model.sample.Substitution;
 import org.silverwake.model.screening.Guideline;
 
@@ -78,7 +77,9 @@ public final class SampleTables {
         understood(outcome.samples(), folder.resolve("samples.csv"));
         compared(outcome, folder.resolve("samples-compared.csv"));
         summary(outcome, folder.resolve("samples-summary.csv"));
-        means(outcome, folder.resolve("samples-means.csv"));
+        if (!SampleSummary.groups(outcome).isEmpty()) {
+            means(outcome, folder.resolve("samples-means.csv"));
+        }
     }
 
     /** Writes what was understood of each row. */
@@ -244,11 +245,5 @@ public final class SampleTables {
         }
         csv.yes(guideline.filter(g -> mean.dependsOnChoice(g.value())).isPresent())
                 .end();
-    }
-
-    /** The range in words, for messages. */
-    static String range(ModelRange model, Finding finding) {
-        return Numbers.shown(SampleWords.shown(finding, model.low()), 3) + " to "
-                + Numbers.shown(SampleWords.shown(finding, model.high()), 3) + " " + SampleWords.unit(finding);
     }
 }

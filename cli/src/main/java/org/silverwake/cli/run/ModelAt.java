@@ -19,7 +19,7 @@ import org.silverwake.model.water.Cells;
 
 /**
  * The model's range at a place within a reach: in water between the values at the ends of its cell, in a straight line, as
- * profiles draw it; on solids the reach's value.
+ * profiles draw it, and where one end is dry, as at a spring, the other's; on solids the reach's value.
  */
 final class ModelAt {
     private final SteadyResult result;
@@ -59,11 +59,13 @@ final class ModelAt {
         while (cell + 1 < cells.start(reach + 1) && cells.to(cell) < meters) {
             cell++;
         }
-        if (!result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.HEAD)
-                || !result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.END)) {
+        boolean head = result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.HEAD);
+        boolean end = result.solution(Bound.LAID_DOWN, state).hasWater(cell, Place.END);
+        if (!head && !end) {
             return Optional.empty();
         }
-        double along = Math.max(0, Math.min(1, (meters - cells.from(cell)) / cells.length(cell)));
+        double between = Math.max(0, Math.min(1, (meters - cells.from(cell)) / cells.length(cell)));
+        double along = head && end ? between : end ? 1 : 0;
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
         for (Bound bound : Bound.values()) {
@@ -73,8 +75,9 @@ final class ModelAt {
                 int variant = v;
                 ToDoubleBiFunction<Place, Boolean> value = (place, f) ->
                         f ? solution.filtered(at, place, variant, true) : solution.whole(at, place, variant, true);
-                double here = (1 - along) * value.applyAsDouble(Place.HEAD, filtered)
-                        + along * value.applyAsDouble(Place.END, filtered);
+                double here = 0;
+                here += along < 1 ? (1 - along) * value.applyAsDouble(Place.HEAD, filtered) : 0;
+                here += along > 0 ? along * value.applyAsDouble(Place.END, filtered) : 0;
                 low = Math.min(low, here);
                 high = Math.max(high, here);
             }

@@ -158,6 +158,7 @@ final class LanternTables {
                         "ng/L",
                         "50",
                         "other laboratory")
+                + water("W-12", "Ljóskelda", "L075", 0.87, "2026-06-25", "dry", "total", "31", "ng/L", "2", "")
                 + water("W-07", "Pelitarra", "L058", 0.58, "2026-06-12", "dry", "total", "< 0.5", "ng/L", "0.5", "")
                 + water("W-08", "Glimmer Weir", "L004", 0.44, "2026-06-12", "dry", "total", "74", "ng/L", "2", "")
                 + water(

@@ -188,9 +188,10 @@ public final class ConcentrationMap {
                     .filter(point -> point.kind() == kind && kind.isSample())
                     .findFirst()
                     .ifPresent(point -> panel.point(
-                            List.of(Symbols.point(
+                            List.of(Symbols.raised(
                                     point.color().isEmpty() ? MapStyles.mark(kind) : MapStyles.sample(point.color()),
-                                    MapStyles.size(kind))),
+                                    MapStyles.size(kind),
+                                    MapStyles.size(kind) / 4)),
                             sheet.words().kinds().get(kind),
                             10.5));
         }

@@ -4,6 +4,7 @@
 package org.silverwake.geo.map;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.geotools.api.feature.simple.SimpleFeature;
@@ -27,6 +28,11 @@ import org.silverwake.geo.assembly.RiverMap;
 final class MapFeatures {
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final double RIVER_NAME_PRIORITY = 100;
+
+    /** Samples of one place stand on one another, stem on bottle; of very many the last lie on each other. */
+    private static final double SAMPLE_STEP = 1.5;
+
+    private static final int MOST_BELOW = 2;
 
     private MapFeatures() {}
 
@@ -66,17 +72,27 @@ final class MapFeatures {
         return features.all();
     }
 
+    /** Points with kind, label, color, and up: how far above its place a sample stands, in its own sizes. */
     static List<SimpleFeature> points(List<MapPoint> points) {
         Builder features = new Builder(
                 org.locationtech.jts.geom.Point.class,
-                Map.of("kind", String.class, "label", String.class, "color", String.class, "priority", Double.class));
+                Map.of(
+                        "kind", String.class,
+                        "label", String.class,
+                        "color", String.class,
+                        "up", Double.class,
+                        "priority", Double.class));
+        Map<Coordinate, Integer> samples = new HashMap<>();
         for (MapPoint point : points) {
+            Coordinate at = new Coordinate(point.longitude(), point.latitude());
+            int below = point.kind().isSample() ? samples.merge(at, 1, Integer::sum) - 1 : 0;
             features.add(
                     point(point.longitude(), point.latitude()),
                     Map.of(
                             "kind", point.kind().name(),
                             "label", point.label(),
                             "color", point.color(),
+                            "up", 1 + SAMPLE_STEP * Math.min(below, MOST_BELOW),
                             "priority", (double) point.kind().ordinal()));
         }
         return features.all();

@@ -8,6 +8,7 @@ import java.util.List;
 import org.geotools.api.style.FeatureTypeStyle;
 import org.geotools.api.style.LineSymbolizer;
 import org.geotools.api.style.Mark;
+import org.geotools.api.style.PointSymbolizer;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
@@ -92,7 +93,7 @@ final class MapStyles {
             double size = kind == MapPoint.Kind.VILLAGE ? 12.5 : kind.isSample() ? 9.5 : 11;
             rules.add(Symbols.rule(
                     Symbols.equal("kind", kind.name()),
-                    Symbols.point(mark(kind), size(kind)),
+                    point(kind, mark(kind)),
                     Symbols.text("label", new Symbols.Letters(size, weight, "normal"), INK, Symbols.besidePoint())));
         }
         return Symbols.style(Symbols.pass(rules.toArray(new Rule[0])));
@@ -106,15 +107,20 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
-            case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.3);
-            case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.3);
-            case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.3);
+            case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
+            case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
+            case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.1);
         };
+    }
+
+    /** The point symbol of a kind; samples stand above their place, so that they hide nothing there. */
+    static PointSymbolizer point(MapPoint.Kind kind, Mark mark) {
+        return kind.isSample() ? Symbols.raised(mark, size(kind), "up") : Symbols.point(mark, size(kind));
     }
 
     /** A sample in a color of the legend. */
     static Mark sample(String color) {
-        return Symbols.mark("bottle", color, INK, 1.3);
+        return Symbols.mark("bottle", color, INK, 1.1);
     }
 
     static double size(MapPoint.Kind kind) {
@@ -124,7 +130,7 @@ final class MapStyles {
             case FISHING -> 14;
             case GAUGE -> 11;
             case OTHER -> 8;
-            case SAMPLE, SAMPLE_BELOW_LIMIT, SAMPLE_CANNOT_TELL -> 17;
+            case SAMPLE, SAMPLE_BELOW_LIMIT, SAMPLE_CANNOT_TELL -> 14;
         };
     }
 }

@@ -72,8 +72,7 @@ public record MapWords(
         kinds.put(MapPoint.Kind.OTHER, "Other place");
         kinds.put(
                 MapPoint.Kind.SAMPLE,
-                "Sample: color by its own ratio to the value, on the scale above (more than the factor over it, over it,"
-                        + " near it, under)");
+                "Sample: colored by its own ratio to the value, in the colors above; red or darker is above it");
         kinds.put(MapPoint.Kind.SAMPLE_BELOW_LIMIT, "Sample below the laboratory's limit, and that below the value");
         kinds.put(
                 MapPoint.Kind.SAMPLE_CANNOT_TELL,

@@ -63,24 +63,29 @@ final class Marks {
         return path;
     }
 
-    /** A sampling bottle: neck and shoulders on a wide body. */
+    /** A sampling bottle on a thin stem, whose foot is half the size below the bottle. */
     private static Path2D bottle() {
         Path2D path = new Path2D.Double();
-        path.moveTo(-0.13, -0.5);
-        path.lineTo(0.13, -0.5);
-        path.lineTo(0.13, -0.26);
-        path.lineTo(0.33, -0.06);
-        path.lineTo(0.33, 0.5);
-        path.lineTo(-0.33, 0.5);
-        path.lineTo(-0.33, -0.06);
-        path.lineTo(-0.13, -0.26);
+        path.moveTo(-0.17, -0.5);
+        path.lineTo(0.17, -0.5);
+        path.lineTo(0.17, -0.34);
+        path.lineTo(0.11, -0.34);
+        path.lineTo(0.11, -0.16);
+        path.quadTo(0.34, -0.08, 0.34, 0.1);
+        path.lineTo(0.34, 0.5);
+        path.lineTo(-0.34, 0.5);
+        path.lineTo(-0.34, 0.1);
+        path.quadTo(-0.34, -0.08, -0.11, -0.16);
+        path.lineTo(-0.11, -0.34);
+        path.lineTo(-0.17, -0.34);
         path.closePath();
+        path.append(strokes(0, 0.5, 0, 1), false);
         return path;
     }
 
     private static Shape crossed() {
         Path2D path = bottle();
-        path.append(strokes(-0.33, -0.06, 0.33, 0.5, 0.33, -0.06, -0.33, 0.5), false);
+        path.append(strokes(-0.34, 0, 0.34, 0.5, 0.34, 0, -0.34, 0.5), false);
         return path;
     }
 

@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import org.geotools.api.style.Displacement;
 import org.geotools.api.style.Fill;
 import org.geotools.api.style.Graphic;
 import org.geotools.api.style.GraphicalSymbol;
@@ -54,8 +55,11 @@ final class SymbolPainter {
                 double size = StyleValues.number(point.getGraphic().getSize(), feature, 6);
                 double angle =
                         Math.toRadians(StyleValues.number(point.getGraphic().getRotation(), feature, 0));
-                paintMarks(point.getGraphic(), feature, at.getX(), at.getY(), size, angle);
-                labels.keepClear(at.getX(), at.getY(), size);
+                Displacement off = point.getGraphic().getDisplacement();
+                double x = at.getX() + (off == null ? 0 : StyleValues.number(off.getDisplacementX(), feature, 0));
+                double y = at.getY() - (off == null ? 0 : StyleValues.number(off.getDisplacementY(), feature, 0));
+                paintMarks(point.getGraphic(), feature, x, y, size, angle);
+                labels.keepClear(x, y, size);
             } else if (symbolizer instanceof TextSymbolizer text) {
                 labels.add(text, feature, part);
             }

@@ -98,6 +98,21 @@ final class Symbols {
         return point;
     }
 
+    /** A mark that stands above its point by so many of its sizes as a property says. */
+    static PointSymbolizer raised(Mark mark, double size, String property) {
+        PointSymbolizer point = point(mark, size);
+        Expression up = FILTERS.multiply(FILTERS.property(property), literal(size));
+        point.getGraphic().setDisplacement(STYLES.createDisplacement(literal(0), up));
+        return point;
+    }
+
+    /** A mark that stands above its point by a length. */
+    static PointSymbolizer raised(Mark mark, double size, double up) {
+        PointSymbolizer point = point(mark, size);
+        point.getGraphic().setDisplacement(STYLES.createDisplacement(literal(0), literal(up)));
+        return point;
+    }
+
     /** A mark; null for no fill or no edge. */
     static Mark mark(String name, String fill, String edge, double edgeWidth) {
         Mark mark = STYLES.createMark();
