@@ -148,6 +148,41 @@ class ProfileChartTest {
         return green;
     }
 
+    private static Profile withSamples(List<Profile.Sample> samples) {
+        Profile bare = crowded();
+        return new Profile(
+                bare.title(),
+                bare.subtitle(),
+                bare.quantity(),
+                bare.unit(),
+                bare.start(),
+                bare.stretches(),
+                bare.gaps(),
+                bare.marks(),
+                bare.guidelines(),
+                samples,
+                bare.caution(),
+                bare.imprint());
+    }
+
+    @Test
+    void samplesAreDrawnWithTheirCodes() throws IOException {
+        Files.createDirectories(LEFT_FOR_EYES);
+        Profile profile = withSamples(List.of(
+                new Profile.Sample(20, 300, Profile.Sample.Kind.VALUE, "W-1"),
+                new Profile.Sample(20, 250, Profile.Sample.Kind.VALUE, "W-2"),
+                new Profile.Sample(50, 2, Profile.Sample.Kind.BELOW, "W-3"),
+                new Profile.Sample(90, 40, Profile.Sample.Kind.ABOVE, "W-4"),
+                new Profile.Sample(129, 5, Profile.Sample.Kind.VALUE, "W-5")));
+        assertThat(chart().write(profile, LEFT_FOR_EYES.resolve("samples.png"))).isZero();
+        assertThat(Decades.of(withSamples(List.of(new Profile.Sample(20, 0.3, Profile.Sample.Kind.BELOW, "W-6")))))
+                .isEqualTo(new Decades(-1, 3));
+        List<Profile.Sample> heap =
+                java.util.Collections.nCopies(6, new Profile.Sample(20, 300, Profile.Sample.Kind.VALUE, "W-7"));
+        assertThat(chart().write(withSamples(heap), LEFT_FOR_EYES.resolve("heap.png")))
+                .isEqualTo(2);
+    }
+
     @Test
     void axisHoldsAllGuidelinesAndNoMoreThanSixDecades() {
         assertThat(Decades.of(crowded())).isEqualTo(new Decades(0, 3));

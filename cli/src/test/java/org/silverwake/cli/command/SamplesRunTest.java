@@ -1,0 +1,215 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Laboratories' tables through the whole program: what they change, what they do not, and what stops a run. */
+class SamplesRunTest {
+    private static final String SECTION = """
+            samples:
+              file: lab.csv
+              columns: {date: sampled, type: kind}
+              words: {Hg-T: total mercury}
+            """;
+    private static final String HEAD =
+            "code,longitude,latitude,date,state,medium,substance,fraction,value,unit,limit,limit unit\n";
+    private static final String PLACE = ",-19.7612,-30.0456,";
+    private static final String WHOLE = "surface water,total mercury,total,";
+
+    @TempDir
+    private Path temporary;
+
+    private Messy messy(String name) {
+        return Messy.lantern(temporary.resolve(name).resolve("scenario"));
+    }
+
+    private Messy own(String name, String table) {
+        return messy(name).yaml(SECTION, "samples: {file: lab.csv}\n").file("lab.csv", table);
+    }
+
+    private static Messy.Said ran(Messy messy) {
+        Messy.Said said = messy.does("run");
+        assertThat(said.code()).as("%s", said.err()).isZero();
+        return said;
+    }
+
+    /** The line of a table that begins so. */
+    private static String line(Messy messy, String table, String start) {
+        return messy.table(table).stream()
+                .filter(l -> l.startsWith(start))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void samplesChangeNoResult() throws IOException {
+        Messy with = messy("with");
+        ran(with);
+        Messy without = messy("without").yaml(SECTION, "");
+        ran(without);
+        for (String file : List.of(
+                "tables/reaches.csv",
+                "tables/screening.csv",
+                "tables/summary.csv",
+                "tables/balance.csv",
+                "tables/sites.csv",
+                "tables/places.csv",
+                "tables/water.csv",
+                "layers/reaches.gpkg")) {
+            assertThat(Files.mismatch(with.out().resolve(file), without.out().resolve(file)))
+                    .as(file)
+                    .isEqualTo(-1);
+        }
+        assertThat(with.out().resolve("layers/samples.gpkg")).exists();
+        assertThat(without.out().resolve("layers/samples.gpkg")).doesNotExist();
+        assertThat(without.out().resolve("tables/samples.csv")).doesNotExist();
+        assertThat(with.text("../out/run.json")).contains("\"valueOrLimit\" : 1250");
+    }
+
+    @Test
+    void demoTellsRowByRow() {
+        Messy demo = messy("demo");
+        Messy.Said said = ran(demo);
+        assertThat(said.all())
+                .contains("samples: 16 rows, 14 understood, 1 left out, 1 refused")
+                .contains("1 refused: date 03/06/2026 could be 2026-06-03 or 2026-03-06")
+                .contains("1 left out: blank (field blank)")
+                .contains("whole total Hg in surface water: 3 of 6 inside, 5 within 2, 6 within 5, 6 within 10; 2 of 3"
+                        + " limits consistent")
+                .contains("1 of 16 rows are refused")
+                .doesNotContain("validated");
+        assertThat(line(demo, "samples-compared.csv", "lab.csv:7,"))
+                .contains("consistent with the limit,CCME-FW-iHg: can't tell");
+        assertThat(line(demo, "samples-compared.csv", "lab.csv:9,")).contains("model above the limit");
+        assertThat(line(demo, "samples-compared.csv", "lab.csv:2,")).contains(",0.75,0.75,1,");
+        assertThat(demo.table("samples-compared.csv"))
+                .anyMatch(l -> l.contains("F-01") && l.endsWith("the model does not carry mercury into fish yet"));
+        assertThat(demo.table("samples-means.csv").get(1)).endsWith("15.5,28,40.5,CCME-FW-iHg,26,no,yes,yes,yes");
+    }
+
+    @Test
+    void stateByColumnByMonthOrNotKnown() {
+        Messy messy = own(
+                        "state",
+                        HEAD + "A" + PLACE + "2026-06-01,wet," + WHOLE + "300,ng/L,,\n"
+                                + "B" + PLACE + "2026-06-01,," + WHOLE + "300,ng/L,,\n"
+                                + "C" + PLACE + ",," + WHOLE + "310,ng/L,,\n"
+                                + "D" + PLACE + "2026-12-01,," + WHOLE + "300,ng/L,,\n")
+                .yaml("    share-of-year: 0.55\n", "    share-of-year: 0.55\n    months: [5, 6, 7]\n");
+        ran(messy);
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:2,")).contains(",wet,as given,");
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:3,")).contains(",dry,by the month,");
+        String all = ",dry; wet; flood,not known: range over all states,";
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:4,")).contains(all);
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:5,")).contains(all);
+    }
+
+    @Test
+    void badRowsAreListedAndStopNothing() {
+        Messy messy = own(
+                "rows",
+                HEAD + "A" + PLACE + "2026-06-01,dry," + WHOLE + "nonsense,ng/L,,\n"
+                        + "B,10,50,2026-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                        + "C,,,2026-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                        + "D,0,0,2026-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                        + "E" + PLACE + "2026-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                        + "F" + PLACE + "2026-06-01,dry," + WHOLE + "300,ng/L,,\n");
+        Messy.Said said = ran(messy);
+        assertThat(said.all()).contains("1 of 6 rows are refused").contains("3 are understood but not placed");
+        assertThat(line(messy, "samples.csv", "lab.csv:2,")).contains("is not understood");
+        assertThat(line(messy, "samples.csv", "lab.csv:3,")).contains("km from the nearest reach");
+        assertThat(line(messy, "samples.csv", "lab.csv:4,")).contains("has no position");
+        assertThat(line(messy, "samples.csv", "lab.csv:5,")).contains("no position fix");
+        assertThat(line(messy, "samples.csv", "lab.csv:7,"))
+                .contains("left out,the same in everything but its code as lab.csv:6");
+        assertThat(messy.does("check").all()).contains("samples: 6 rows, 4 understood, 1 left out, 1 refused");
+    }
+
+    @Test
+    void wrongFilesStopARun() {
+        messy("a").without("lab.csv").does("run").refuses(2, "samples.file", "there is no file lab.csv");
+        messy("b")
+                .yaml("date: sampled", "date: Sampling")
+                .does("run")
+                .refuses(2, "lab.csv:1 sampling", "column is missing");
+        messy("c").yaml("Hg-T: total", "Hg-T: murky").does("run").refuses(2, "samples.words.Hg-T", "\"murky mercury\"");
+        messy("d").yaml("date: sampled", "datum1: x").does("run").refuses(2, "samples.columns.datum1", "not a column");
+        own("e", "code,amount\nA,3\n").does("run").refuses(2, "lab.csv:1 value", "samples.columns.value");
+        messy("f")
+                .yaml("    share-of-year: 0.55\n", "    share-of-year: 0.55\n    months: [May]\n")
+                .does("run")
+                .refuses(2, "flow-states.dry.months", "\"May\" is no month");
+    }
+
+    /** cases.md: semicolons, decimal comma, a byte-order mark, the micro sign in three encodings. */
+    @Test
+    void filesAsOfficesSaveThem() {
+        String rows = "code;longitude;latitude;state;medium;substance;fraction;value;unit;limit;limit unit\n"
+                + "A;-19,7612;-30,0456;dry;surface water;total mercury;total;0,0002;mg/L;;\n"
+                + "B;-19,7612;-30,0456;dry;surface water;total mercury;total;0,2;µg/L;;\n"
+                + "C;-19,7612;-30,0456;dry;surface water;total mercury;total;< 0,2;ug/l;;\n"
+                + "D;-19,7612;-30,0456;dry;surface water;total mercury;total;1.234,5;ng/L;;\n";
+        Charset office = Charset.forName("windows-1252");
+        Messy utf8 = messy("utf8").yaml(SECTION, "samples: {file: lab.csv}\n").file("lab.csv", "\ufeff" + rows);
+        Messy latin = messy("latin").yaml(SECTION, "samples: {file: lab.csv}\n").file("lab.csv", rows, office);
+        Messy greek = messy("greek")
+                .yaml(SECTION, "samples: {file: lab.csv}\n")
+                .file("lab.csv", rows.replace('\u00b5', '\u03bc'), StandardCharsets.UTF_8);
+        for (Messy messy : List.of(utf8, latin, greek)) {
+            assertThat(messy.does("check").code()).isZero();
+            for (String each : List.of("lab.csv:2,A", "lab.csv:3,B", "lab.csv:4,C")) {
+                assertThat(checked(messy, each)).contains(",200,ng/L,");
+            }
+            assertThat(checked(messy, "lab.csv:5,D")).contains("refused").contains("could be 1234.5 or 1.2345");
+        }
+    }
+
+    private static String checked(Messy messy, String start) {
+        try {
+            return Files.readAllLines(messy.out().resolve("samples.csv")).stream()
+                    .filter(l -> l.startsWith(start))
+                    .findFirst()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void severalFilesAndStations() {
+        Messy messy = messy("files")
+                .yaml(SECTION, """
+                        samples:
+                          stations: stations.csv
+                          file: [one.csv, two.csv]
+                          fixed: {substance: total mercury, unit: ng/L, fraction: whole, medium: surface water}
+                          more:
+                            mud:
+                              file: mud.csv
+                              columns: {value: Hg}
+                              fixed: {substance: mercury, unit: ug/g dw, medium: sediment}
+                        """)
+                .file("stations.csv", "name,longitude,latitude\nBridge,-19.7612,-30.0456\n")
+                .file("one.csv", "station,result\nBridge,300\n")
+                .file("two.csv", "station,result\nTallowby,<2\nNowhere,5\n")
+                .file("mud.csv", "station,Hg\nbridge,3.4\n");
+        ran(messy);
+        assertThat(line(messy, "samples.csv", "one.csv:2,")).contains("-19.761200");
+        assertThat(line(messy, "samples.csv", "two.csv:2,")).contains("-19.633500"); // the place of that name
+        assertThat(line(messy, "samples.csv", "two.csv:3,")).contains("no place, gauge, site or station is named");
+        assertThat(line(messy, "samples.csv", "mud.csv:2,"))
+                .contains("dry weight\",,3.4,mg/kg")
+                .contains("-19.761200");
+    }
+}
