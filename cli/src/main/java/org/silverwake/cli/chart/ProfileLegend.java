@@ -53,7 +53,11 @@ final class ProfileLegend {
     }
 
     private void sample(Profile.Sample.Kind kind, double x, double y) {
-        double up = kind == Profile.Sample.Kind.BELOW ? 3 : 0;
+        double up = switch (kind) {
+            case BELOW -> 3;
+            case VALUE -> 0;
+            case ABOVE -> -3;
+        };
         ProfileSamples.sign(g, kind, x + ProfileSamples.SIZE / 2, y - up, SIZE / 2);
     }
 

@@ -42,6 +42,19 @@ public final class Vocabulary {
         return new Vocabulary(states);
     }
 
+    /** Usual words of a column by what they mean, for the reference page. */
+    public static Map<String, List<String>> usual(Category column) {
+        Map<String, List<String>> usual = new LinkedHashMap<>();
+        for (CsvTable.Row row :
+                CsvTable.ofResource(Vocabulary.class, "words.csv").rows()) {
+            if (row.value("column").equals(column.column())) {
+                usual.computeIfAbsent(row.value("meaning"), m -> new ArrayList<>())
+                        .add(row.value("word"));
+            }
+        }
+        return usual;
+    }
+
     /**
      * Adds a word of the laboratory; a star at its end stands for anything.
      *

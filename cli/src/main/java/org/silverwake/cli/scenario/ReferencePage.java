@@ -6,6 +6,9 @@ package org.silverwake.cli.scenario;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.silverwake.cli.laboratory.Category;
+import org.silverwake.cli.laboratory.Headings;
+import org.silverwake.cli.laboratory.Vocabulary;
 import org.silverwake.geo.crs.Datums;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
@@ -86,6 +89,7 @@ final class ReferencePage {
         positions(page);
         sites(page);
         places(page);
+        samples(page);
         units(page);
         return page.toString();
     }
@@ -167,6 +171,27 @@ final class ReferencePage {
                 row(page, table, "`" + key.path() + "`", takes(key), key.meaning());
             }
         });
+        page.append('\n');
+    }
+
+    private static void samples(StringBuilder page) {
+        page.append(
+                "### Samples\n\nTables of laboratories: other columns may stand there and are not read; docs/how-to/samples.md"
+                        + " says how to map a laboratory's own.\n\n| column | meaning | usual headings |\n| --- | --- | --- |\n");
+        SampleColumns.described()
+                .forEach((column, meaning) -> row(
+                        page,
+                        "`" + column + "`",
+                        meaning,
+                        String.join(", ", Headings.known().getOrDefault(column, List.of()))));
+        page.append(
+                "\nWords that are known without `samples.words`; case, accents, blanks, hyphens and full stops do not"
+                        + " count.\n\n| column | meaning | words |\n| --- | --- | --- |\n");
+        for (Category column : Category.values()) {
+            Vocabulary.usual(column)
+                    .forEach((meaning, words) ->
+                            row(page, "`" + column.column() + "`", meaning, String.join("; ", words)));
+        }
         page.append('\n');
     }
 

@@ -27,6 +27,43 @@ final class SampleColumns {
         this.fixed = fixed;
     }
 
+    /** What each of our columns holds, for the reference page; where a sample was taken stands there of all tables. */
+    private static final Map<String, String> MEANINGS = meanings();
+
+    static Map<String, String> described() {
+        return MEANINGS;
+    }
+
+    private static Map<String, String> meanings() {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        meanings.put("name", "the sample's code");
+        meanings.put(
+                "station",
+                "where it was taken, in words; without coordinates, the name of a place, gauge, site or row of"
+                        + " samples.stations");
+        meanings.put("river", "name of the river it should lie on");
+        meanings.put("date", "YYYY-MM-DD; any other way of writing it is refused");
+        meanings.put("time", "free");
+        meanings.put("state", "flow state; blank: by months of the flow states, else not known");
+        meanings.put("medium", "of what, by the words below");
+        meanings.put("substance", "what was measured, by the words below");
+        meanings.put("fraction", "of water: whole or filtered, by the words below");
+        meanings.put("basis", "of sediment and fish: dry or wet weight, here or in the unit");
+        meanings.put(
+                "value", "number, <number, >number, or a word such as ND; blank only where qualifier and limit say it");
+        meanings.put("unit", "mass per volume of water or mass per mass, with dry or wet where it is said");
+        meanings.put("qualifier", "<, >, or a flag, by the words below");
+        meanings.put("limit", "the laboratory's limit");
+        meanings.put("limit_unit", "its unit; without such a column, that of the value");
+        meanings.put("type", "sample, or what is left out, by the words below");
+        meanings.put("species", "of a fish, free");
+        meanings.put("length", "of a fish, free");
+        meanings.put("length_unit", "its unit, free");
+        meanings.put("method", "free");
+        meanings.put("note", "free");
+        return java.util.Collections.unmodifiableMap(meanings);
+    }
+
     /** All of our columns. */
     static Set<String> known() {
         Set<String> known = new LinkedHashSet<>(RowReader.columns());

@@ -256,4 +256,22 @@ class LaboratoryFilesTest {
         assertThat(samples.get(0).row().reasons())
                 .containsExactly("basis is blank; give dry or wet weight, in the unit or in its own column");
     }
+
+    /** The mappings of the how-to are those that are tried here, letter by letter. */
+    @Test
+    void howToShowsTheseMappings() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "how-to", "samples.md"));
+        for (String mapping : List.of(PORTAL, BYPASS, FISH)) {
+            assertThat(page).contains(mapping.indent(2));
+        }
+    }
+
+    @Test
+    void everyColumnIsDescribed() {
+        java.util.Set<String> columns = new java.util.TreeSet<>(SampleColumns.known());
+        columns.removeAll(SampleColumns.LOCATION);
+        assertThat(SampleColumns.described().keySet()).containsExactlyInAnyOrderElementsOf(columns);
+        assertThat(SampleColumns.known())
+                .containsAll(org.silverwake.cli.laboratory.Headings.known().keySet());
+    }
 }
