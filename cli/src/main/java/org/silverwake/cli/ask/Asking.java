@@ -1,0 +1,95 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.ask;
+
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.silverwake.cli.ask.ColumnGuesser.Guess;
+import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.layer.VectorLayer;
+
+/**
+ * Eight plain questions, and a workbook filled in as far as the answers go. Guesses are shown with their reason and can
+ * be changed; what the program proposes without knowing it is named as proposed.
+ */
+public final class Asking {
+    /** The workbook's name. */
+    private static final String WORKBOOK = "scenario.xlsx";
+
+    private static final double HALF = 0.5;
+
+    private Asking() {}
+
+    /**
+     * Asks, and writes the workbook into the folder.
+     *
+     * @param in answers, one a line
+     * @param out questions
+     * @param folder where the user's files lie and the workbook goes
+     * @param today date of the work
+     * @return whether the workbook was written; false where the user stopped, or one is there already
+     */
+    public static boolean run(BufferedReader in, PrintWriter out, Path folder, LocalDate today) {
+        Dialog dialog = new Dialog(in, out);
+        Path workbook = folder.resolve(WORKBOOK);
+        if (Files.exists(workbook)) {
+            dialog.say(workbook + " is there already and is not touched; move it away to be asked anew, or run it:");
+            dialog.note("silverwake check " + workbook);
+            out.flush();
+            return false;
+        }
+        dialog.say(
+                "Eight questions, then a workbook to look through. Enter takes what stands in [brackets]; stop ends.");
+        try {
+            Answers answers = ask(dialog, folder, today);
+            write(answers, workbook);
+            finish(dialog, answers, workbook);
+            return true;
+        } catch (Dialog.Stopped e) {
+            dialog.say(e.getMessage());
+            return false;
+        } finally {
+            out.flush();
+        }
+    }
+
+    private static Answers ask(Dialog dialog, Path folder, LocalDate today) {
+        Answers answers = new Answers();
+        RiverQuestions rivers = new RiverQuestions(dialog, answers, folder);
+        VectorLayer layer = rivers.file();
+        var drawn = DrawnNetwork.of(layer, AssemblyOptions.drawn(DrawnNetwork.SNAP));
+        ColumnGuesser guesser = new ColumnGuesser(
+                layer, column -> drawn.map(n -> n.growth(column)).orElse(HALF));
+        Map<String, Guess> columns = rivers.columns(layer, guesser);
+        rivers.outlet(layer, columns);
+        WaterQuestions water = new WaterQuestions(dialog, answers);
+        List<String> states = water.states();
+        water.water(states, columns);
+        PeopleQuestions people = new PeopleQuestions(dialog, answers, folder);
+        people.sites();
+        people.values();
+        people.project(today);
+        return answers;
+    }
+
+    private static void write(Answers answers, Path workbook) {
+        throw new UnsupportedOperationException("waits for the workbook writer");
+    }
+
+    private static void finish(Dialog dialog, Answers answers, Path workbook) {
+        dialog.say("Written: " + workbook);
+        if (!answers.proposals().isEmpty()) {
+            dialog.say("Proposed by the program, not known from you; put your own values in the workbook:");
+            answers.proposals().forEach(dialog::note);
+        }
+        dialog.say("Next:");
+        dialog.note("silverwake check " + workbook + "   (then open check.html)");
+        dialog.note("silverwake run " + workbook);
+    }
+}
