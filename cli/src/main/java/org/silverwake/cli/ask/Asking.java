@@ -4,13 +4,19 @@
 package org.silverwake.cli.ask;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.silverwake.cli.ask.ColumnGuesser.Guess;
+import org.silverwake.cli.workbook.WorkbookContents;
+import org.silverwake.cli.workbook.WorkbookWriter;
 import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.layer.VectorLayer;
 
@@ -59,6 +65,36 @@ public final class Asking {
         }
     }
 
+    /**
+     * Asks in a terminal, today.
+     *
+     * @param known the folder; where it is not known it is asked for first
+     * @return as {@link #run}
+     */
+    public static boolean inFolder(BufferedReader in, PrintWriter out, Optional<Path> known) {
+        Dialog dialog = new Dialog(in, out);
+        try {
+            Path folder = known.orElseGet(() -> dialog.askUntil("Which folder holds your files?", "", Asking::folder));
+            return run(in, out, folder.toAbsolutePath().normalize(), LocalDate.now());
+        } catch (Dialog.Stopped e) {
+            dialog.say(e.getMessage());
+            out.flush();
+            return false;
+        }
+    }
+
+    private static Path folder(String answer) {
+        try {
+            Path folder = Path.of(answer.replaceAll("^[\"']|[\"']$", ""));
+            if (!answer.isEmpty() && Files.isDirectory(folder)) {
+                return folder;
+            }
+            throw new IllegalArgumentException("there is no folder " + answer + "; give its whole path");
+        } catch (InvalidPathException e) {
+            throw new IllegalArgumentException("\"" + answer + "\" is no path; give the folder's whole path", e);
+        }
+    }
+
     private static Answers ask(Dialog dialog, Path folder, LocalDate today) {
         Answers answers = new Answers();
         RiverQuestions rivers = new RiverQuestions(dialog, answers, folder);
@@ -79,7 +115,14 @@ public final class Asking {
     }
 
     private static void write(Answers answers, Path workbook) {
-        throw new UnsupportedOperationException("waits for the workbook writer");
+        WorkbookContents.Builder contents = WorkbookContents.builder();
+        answers.keys().forEach(contents::put);
+        answers.tables().forEach((table, rows) -> rows.forEach(row -> contents.addRow(table, row)));
+        try {
+            WorkbookWriter.write(workbook, contents.build(), "en");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void finish(Dialog dialog, Answers answers, Path workbook) {

@@ -202,7 +202,7 @@ final class RiverQuestions {
         if (!guess.values().missing().isEmpty()) {
             answers.put(
                     "rivers.columns." + key + ".missing",
-                    String.join(", ", guess.values().missing()));
+                    String.join("; ", guess.values().missing()));
         }
     }
 
@@ -230,7 +230,7 @@ final class RiverQuestions {
         List<String> ids =
                 dialog.askUntil(prompt, outlets.isEmpty() ? "all" : "1", answer -> chosen(answer, outlets, named));
         if (!ids.isEmpty()) {
-            answers.put("rivers.outlets", String.join(", ", ids));
+            answers.put("rivers.outlets", String.join("; ", ids));
         }
     }
 

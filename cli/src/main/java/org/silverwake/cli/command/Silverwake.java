@@ -3,6 +3,8 @@
 
 package org.silverwake.cli.command;
 
+import java.io.BufferedReader;
+import java.io.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -10,8 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.ask.Asking;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.ScenarioException;
@@ -36,6 +40,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         version = "Silverwake " + Silverwake.VERSION,
         description = {
             "Carries mercury from ore-processing sites down a river network and shows where it goes.",
+            "Without anything in a terminal: asks eight questions and writes a workbook.",
             "With a folder or workbook in place of a command: checks it, runs it, says where the results are.",
             "",
             "A screening, not a finding of safety."
@@ -88,6 +93,13 @@ public final class Silverwake implements Callable<Integer> {
     /** Without a command: what was dropped on a launcher, or a word that is none. */
     @Override
     public Integer call() {
+        Console console = System.console();
+        if (words.isEmpty() && console != null) {
+            BufferedReader in = new BufferedReader(console.reader());
+            return Asking.inFolder(in, console.writer(), desktop ? Optional.empty() : Optional.of(Path.of("")))
+                    ? 0
+                    : USAGE;
+        }
         if (words.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "give a command: " + String.join(", ", commands(spec)));
         }
