@@ -78,6 +78,9 @@ record ColumnValues(int filled, Set<String> texts, List<Double> numbers, List<St
             return Numbers.shown(low(), 4) + " to " + Numbers.shown(high(), 4) + codes + gaps;
         }
         String examples = String.join(", ", texts.stream().limit(EXAMPLES).toList());
+        if (texts.size() == 1) {
+            return "always " + examples + gaps;
+        }
         String count = allDiffer(features) ? "all different" : texts.size() + " different values";
         return count + ": " + examples + (texts.size() > EXAMPLES ? " ..." : "") + gaps;
     }

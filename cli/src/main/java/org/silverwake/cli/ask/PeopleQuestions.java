@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ListFile;
+import org.silverwake.cli.workbook.ListSheet;
 import org.silverwake.model.screening.GuidelineLibrary;
 
 /** Questions 6 to 8: the sites, whose guideline values, and who made the work. */
@@ -43,7 +44,9 @@ final class PeopleQuestions {
         if (answer.equalsIgnoreCase(NONE)) {
             return Optional.empty();
         }
-        SiteList list = new SiteList(ListFile.read(RiverQuestions.path(folder, answer)));
+        Path file = RiverQuestions.path(folder, answer);
+        boolean workbook = file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx");
+        SiteList list = new SiteList(workbook ? ListSheet.read(file) : ListFile.read(file));
         if (!list.has("name") || list.size() == 0) {
             throw new IllegalArgumentException(
                     "it has "

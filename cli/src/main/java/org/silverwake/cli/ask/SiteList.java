@@ -3,6 +3,7 @@
 
 package org.silverwake.cli.ask;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,6 +114,20 @@ final class SiteList {
         return table.rows().size();
     }
 
+    /** A number as the workbook holds it, whatever the list's decimal mark. */
+    private String plain(String cell) {
+        if (!cell.matches("[+-]?[\\d.,]+")) {
+            return cell;
+        }
+        try {
+            return BigDecimal.valueOf(table.mark().parse(cell))
+                    .stripTrailingZeros()
+                    .toPlainString();
+        } catch (IllegalArgumentException e) {
+            return cell;
+        }
+    }
+
     /** The rows under the columns of the sites table. */
     List<Map<String, String>> rows() {
         List<Map<String, String>> rows = new ArrayList<>();
@@ -121,7 +136,7 @@ final class SiteList {
             for (Match match : matches) {
                 String cell = line.cells().get(match.heading);
                 if (cell != null) {
-                    cells.put(match.column, cell);
+                    cells.put(match.column, plain(cell));
                     match.unit.ifPresent(unit -> cells.put(match.column + "_unit", unit));
                 }
             }

@@ -20,6 +20,9 @@ final class WaterQuestions {
     private static final double WHOLE = 1e-6;
     private static final double MONTHS = 12;
 
+    /** Natural channels; shear on the bed is found with it where there is no slope. */
+    private static final String ROUGHNESS = "0.035";
+
     private record State(String name, double share) {}
 
     private final Dialog dialog;
@@ -153,6 +156,8 @@ final class WaterQuestions {
                     + " headwaters too little. Elevation data can do better (rivers.elevation in the workbook).");
         }
         answers.put("channel.method", "hydraulic-geometry");
+        answers.put("channel.manning-n", ROUGHNESS);
+        answers.proposed("roughness of the channels: Manning n " + ROUGHNESS + " (common practice, no source)");
         classes();
     }
 
