@@ -6,6 +6,7 @@ package org.silverwake.cli.ask;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,12 +14,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ListFile;
 import org.silverwake.cli.workbook.ListSheet;
+import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
+import org.silverwake.model.screening.Substance;
 
 /** Questions 6 to 8: the sites, whose guideline values, and who made the work. */
 final class PeopleQuestions {
     private static final List<String> ENDINGS = List.of("csv", "txt", "xlsx");
     private static final String NONE = "none";
+
+    /** Inorganic mercury in whole water, the lowest national value whose print was seen. */
+    private static final String ELSEWHERE = "CCME-FW-iHg";
 
     private final Dialog dialog;
     private final Answers answers;
@@ -114,6 +120,49 @@ final class PeopleQuestions {
         dialog.note(
                 selection.guidelines().size() + " values" + (media.isEmpty() ? "" : ": " + String.join(", ", media)));
         selection.gaps().forEach(dialog::note);
+        if (selection.guidelines().stream().noneMatch(Guideline::isOfReaches)) {
+            fromElsewhere(library);
+        }
+    }
+
+    /** Without a value of river water or sediment no map can be drawn. */
+    private void fromElsewhere(GuidelineLibrary library) {
+        dialog.note(
+                "None of them is a value of mercury in river water or its bed, with which a map is drawn. Values from elsewhere:");
+        for (Guideline g : lowestSeen(library)) {
+            dialog.note(String.format(
+                    Locale.ROOT,
+                    "  %-16s %s, %s (%s)",
+                    g.id(),
+                    g.printed(),
+                    g.observable().words(),
+                    g.source().jurisdiction()));
+        }
+        dialog.note("It is a yardstick here, not the law of your country.");
+        Optional<Guideline> chosen = dialog.askUntil("one of these, or none", ELSEWHERE, answer -> {
+            if (answer.equalsIgnoreCase(NONE)) {
+                return Optional.empty();
+            }
+            Guideline guideline = library.require(answer);
+            if (!guideline.isOfReaches()) {
+                throw new IllegalArgumentException(answer + " is not a value of river water or its bed");
+            }
+            return Optional.of(guideline);
+        });
+        chosen.ifPresent(g -> answers.put("guidelines.use", g.id()));
+    }
+
+    /** Lowest mercury value of each country and medium among those whose printed value was seen. */
+    private static Collection<Guideline> lowestSeen(GuidelineLibrary library) {
+        Map<List<Object>, Guideline> lowest = new LinkedHashMap<>();
+        library.all().stream()
+                .filter(g -> g.isOfReaches() && g.observable().substance() != Substance.SUSPENDED_SOLIDS)
+                .filter(g -> g.status() != Guideline.Status.SUPERSEDED && g.checked() == Guideline.Checked.SEEN)
+                .forEach(g -> lowest.merge(
+                        List.of(g.source().jurisdiction(), g.observable().medium()),
+                        g,
+                        (a, b) -> b.value() < a.value() ? b : a));
+        return lowest.values();
     }
 
     /** Asks for title and maker. */

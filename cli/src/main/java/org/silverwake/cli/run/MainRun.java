@@ -14,6 +14,7 @@ import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.OutsideModelException;
 import org.silverwake.model.transport.SteadyResult;
@@ -60,6 +61,11 @@ public final class MainRun {
         List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
+        if (screened.screening().compared().stream().noneMatch(Guideline::isOfReaches)) {
+            warnings.add(
+                    "none of the chosen guideline values is compared with river reaches, so no map is drawn; add one of"
+                            + " surface water or bed sediment to guidelines.use (silverwake guidelines lists them)");
+        }
         return new Outcome(
                 scenario,
                 basin.withDefects(OddRoughness.find(basin, result)),

@@ -50,7 +50,8 @@ class FirstMapTutorialTest {
             "450 m3/s",
             "", // the list of sites, the only table there
             "", // slurry
-            "international",
+            "", // the country: international
+            "", // a value of river water from elsewhere
             "Lantern River, first map",
             "Ana Pereira, district office");
 
@@ -73,9 +74,11 @@ class FirstMapTutorialTest {
         Path out = temp.resolve("out");
         assertThat(silverwake("run", workbook, "--out", out.toString())).isEqualTo(0);
         try (Stream<Path> maps = Files.list(out.resolve("maps"))) {
-            assertThat(maps.map(p -> p.getFileName().toString())).anyMatch(name -> name.endsWith(".png"));
+            assertThat(maps.map(p -> p.getFileName().toString())).anyMatch(name -> name.endsWith("dry.png"));
         }
-        assertThat(Files.readAllLines(out.resolve("tables/sites.csv"))).hasSize(11);
+        assertThat(Files.readAllLines(out.resolve("tables/sites.csv")))
+                .as("heading, ten sites, three states")
+                .hasSize(31);
     }
 
     private static String ask(Path folder) throws IOException {

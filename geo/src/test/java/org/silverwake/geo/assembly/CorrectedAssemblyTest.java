@@ -141,6 +141,7 @@ class CorrectedAssemblyTest {
     @Test
     void circleNamesTheTurnThatMadeIt() {
         Sketch triangle = new Sketch()
+                .line("in", 0, -1000, 0, 0)
                 .line("p", 0, 0, 1000, 0)
                 .line("q", 1000, 0, 500, 800)
                 .line("r", 0, 0, 500, 800)
@@ -359,11 +360,12 @@ class CorrectedAssemblyTest {
     @Test
     void circleNamesTheRefusalThatMadeIt() {
         Sketch triangle = new Sketch()
+                .line("in", 0, -1000, 0, 0)
                 .line("p", 0, 0, 1000, 0)
                 .line("q", 1000, 0, 500, 800)
                 .line("r", 500, 800, 0, 0)
                 .line("out", 500, 800, 500, 1500);
-        // heights fall from p's start over q to the mouth, and r is drawn against them
+        // heights fall from the inflow over p and q to the mouth, and r is drawn against them
         AssemblyOptions options = ONE_METER
                 .withOrientBy(Criterion.ELEVATION, Criterion.DRAWN)
                 .withElevation((longitude, latitude) ->

@@ -103,6 +103,11 @@ public record Guideline(
         return observable.medium().scope();
     }
 
+    /** Whether it is compared with every reach now: a value of river reaches whose medium and substance are carried. */
+    public boolean isOfReaches() {
+        return scope() == Medium.Scope.REACH && observable.isModelled();
+    }
+
     /** Factor from SI to the unit the value is printed in [-], for tables beside it. */
     public double fromSi() {
         return 1 / printedUnit().toSi();
