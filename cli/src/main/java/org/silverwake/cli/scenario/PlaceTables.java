@@ -60,6 +60,7 @@ final class PlaceTables {
             2500,
             "",
             "irrigation: bulk density of the dry soil; 1300 kg/m3 if blank (common practice, no source)");
+    private static final Key NOTE = Key.word("note", Kind.TEXT, "", "free");
     private static final List<String> FIELD =
             List.of("area", "area_unit", "plough_depth", "plough_depth_unit", "soil_density", "soil_density_unit");
     private static final String IRRIGATION = "irrigation";
@@ -81,9 +82,9 @@ final class PlaceTables {
                             Kind.TEXT,
                             "",
                             "where the number comes from: a census and its year, a head count, an estimate and whose"),
-                    Key.word("note", Kind.TEXT, "", "free")),
+                    NOTE),
             "gauges",
-            List.of(Key.word("name", Kind.TEXT, "", "required, each once"), DISCHARGE),
+            List.of(Key.word("name", Kind.TEXT, "", "required, each once"), DISCHARGE, NOTE),
             "abstractions",
             List.of(
                     Key.word("name", Kind.TEXT, "", "required, each once"),
@@ -91,7 +92,8 @@ final class PlaceTables {
                     Key.word("use", Kind.TEXT, "", "what the water is taken for, such as irrigation"),
                     AREA,
                     DEPTH,
-                    SOIL))));
+                    SOIL,
+                    NOTE))));
 
     private final StateNames states;
     private final Problems problems;

@@ -148,7 +148,10 @@ class MessyScenarioTest {
                 .yaml("snap-tolerance", "snap-tolerence")
                 .yaml("use: [CCME-FW-iHg", "use: [CCME-FW-iHgg")
                 .with("sites.csv", "slurry,900", "slurry,-900")
-                .with("places.csv", "420,-19.6335,-30.0731", "420,0,0");
+                .with(
+                        "places.csv",
+                        "district roll 2025 (invented),-19.6335,-30.0731",
+                        "district roll 2025 (invented),0,0");
         Messy.Said said = messy.does("run");
         assertThat(said.err()).hasSize(5);
         assertThat(said.err().get(0)).startsWith("scenario.yaml:16 ");
@@ -179,7 +182,7 @@ class MessyScenarioTest {
                 messy.text("places.csv").replace(';', '|').replace(',', ';').replaceAll("(\\d)\\.(\\d)", "$1,$2");
         messy.file("places.csv", table, Charset.forName("windows-1252"));
         assertThat(Files.readString(messy.folder().resolve("places.csv"), Charset.forName("windows-1252")))
-                .contains("Ljóskelda;village;240;-20,0045");
+                .contains("Ljóskelda;village;240;district roll 2025 (invented);-20,0045");
         assertThat(points(messy.does("check")))
                 .isEqualTo(expected)
                 .anySatisfy(line -> assertThat(line).startsWith("place Ljóskelda: 198 m"));

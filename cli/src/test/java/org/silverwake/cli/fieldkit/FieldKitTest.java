@@ -29,6 +29,8 @@ import org.silverwake.cli.scenario.ScenarioReader;
 /** The demo's kit, and a hard one, read back from the PDF. */
 class FieldKitTest {
     private static final Path LANTERN = Path.of("..", "scenarios", "lantern");
+    private static final String DEMO_SAMPLES =
+            "samples:\n  file: lab.csv\n  columns: {date: sampled, type: kind}\n  words: {Hg-T: total mercury}\n";
     private static final int BOTTLES = 46; // 12 places, 2 duplicates each of 3 kinds, 2 blanks each of 2 kinds of water
 
     @TempDir
@@ -140,7 +142,9 @@ class FieldKitTest {
         }
         Files.writeString(scenario.resolve("results.csv"), filled);
         Path yaml = scenario.resolve("scenario.yaml");
-        Files.writeString(yaml, Files.readString(yaml) + "\nsamples: {file: results.csv}\n");
+        String text = Files.readString(yaml);
+        assertThat(text).contains(DEMO_SAMPLES);
+        Files.writeString(yaml, text.replace(DEMO_SAMPLES, "samples: {file: results.csv}\n"));
         List<Sample> samples = ScenarioReader.read(scenario).samples();
         assertThat(samples).hasSize(BOTTLES);
         assertThat(samples).filteredOn(Sample::isUsable).hasSize(36);
@@ -152,7 +156,7 @@ class FieldKitTest {
     @Test
     void withoutPlacesThereIsNothingToSample() throws IOException {
         Path scenario = Files.createDirectories(folder.resolve("empty"));
-        for (String name : List.of("rivers.gpkg", "dem.tif", "sites.csv")) {
+        for (String name : List.of("rivers.gpkg", "dem.tif", "sites.csv", "abstractions.csv", "lab.csv")) {
             Files.copy(LANTERN.resolve(name), scenario.resolve(name));
         }
         String yaml = Files.readString(LANTERN.resolve("scenario.yaml"));

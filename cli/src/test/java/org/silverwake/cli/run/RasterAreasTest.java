@@ -62,7 +62,7 @@ class RasterAreasTest {
         assertThat(areas.total(reach(outcome, "L001")) / SQUARE_KILOMETER).isCloseTo(LAND, within(PINNED));
         assertThat(outcome.warnings())
                 .anySatisfy(w -> assertThat(w)
-                        .startsWith("drainage area: of 101 of 101 reaches from")
+                        .startsWith("drainage area: of 102 of 102 reaches from")
                         .contains("3455 km2 drain to the rivers", "0 km2 of its land run off over its edge"));
     }
 

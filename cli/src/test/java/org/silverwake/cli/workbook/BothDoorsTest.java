@@ -41,7 +41,7 @@ class BothDoorsTest {
 
     private static Path workbook(Path into) throws IOException {
         Files.createDirectories(into);
-        for (String file : new String[] {"rivers.gpkg", "dem.tif"}) {
+        for (String file : new String[] {"rivers.gpkg", "dem.tif", "lab.csv"}) {
             Files.copy(LANTERN.resolve(file), into.resolve(file));
         }
         WorkbookWriter.write(into.resolve(WorkbookReader.FILE), TextDoor.contents(LANTERN), "en");
