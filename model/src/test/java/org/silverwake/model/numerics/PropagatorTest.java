@@ -95,14 +95,14 @@ class PropagatorTest {
     @Test
     void thousandRandomReachesAgreeWithAGeneralIntegrator() {
         long[] seeds = {1, 2, 3, 4, 5, 6, 7, 8, 9, System.nanoTime()};
-        double worst = 0;
         for (long seed : seeds) {
             Random random = new Random(seed);
+            double worst = 0;
             for (int trial = 0; trial < 100; trial++) {
                 worst = Math.max(worst, relativeErrorOfRandomReach(random, seed));
             }
+            assertThat(worst).as("seed %d", seed).isLessThan(AGAINST_INTEGRATOR);
         }
-        assertThat(worst).isLessThan(AGAINST_INTEGRATOR);
     }
 
     @Test
@@ -196,7 +196,8 @@ class PropagatorTest {
         };
         double[] y = new double[2 * n];
         System.arraycopy(in, 0, y, 0, n);
-        new DormandPrince853Integrator(1e-12, 1, 1e-12, 1e-10).integrate(equations, 0, y, 1, y);
+        // With an absolute tolerance of 1e-12 the integrator's own error reaches the test's 1e-6 of a state of 1e-6
+        new DormandPrince853Integrator(1e-12, 1, 1e-15, 1e-12).integrate(equations, 0, y, 1, y);
         return y;
     }
 
