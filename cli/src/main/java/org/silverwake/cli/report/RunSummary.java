@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
@@ -56,10 +57,19 @@ public final class RunSummary {
         SummaryLines lines = SummaryLines.of(outcome);
         lines.groups().forEach(group -> lines.paragraph(group).forEach(line -> print.println("  " + line)));
         lines.uncounted().forEach(line -> print.println("  " + line));
+        List<Guideline> notModelled = new ArrayList<>();
         for (Guideline guideline : outcome.screening().compared()) {
-            print.println("  " + guideline.displayName() + " (" + guideline.printed() + ", "
-                    + guideline.observable().words() + "): "
-                    + lines.inOneLine(guideline));
+            String answers = lines.inOneLine(guideline);
+            if (!guideline.observable().isModelled()) {
+                notModelled.add(guideline);
+            } else if (!answers.isEmpty()) {
+                print.println("  " + guideline.displayName() + " (" + guideline.printed() + ", "
+                        + guideline.observable().words() + "): " + answers);
+            }
+        }
+        if (!notModelled.isEmpty()) {
+            print.println("  not assessed anywhere, as the model does not carry what they are values of: "
+                    + notModelled.stream().map(Guideline::displayName).collect(Collectors.joining(", ")));
         }
         outcome.screening()
                 .listed()

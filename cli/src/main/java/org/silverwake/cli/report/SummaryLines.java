@@ -21,6 +21,9 @@ final class SummaryLines {
     /** In place of an answer where none of the values applies. */
     static final String DOES_NOT_APPLY = "does not apply";
 
+    /** Said where people stand otherwise. */
+    static final String NOBODY = "no village, intake or other place is listed, so nobody is counted";
+
     private static final double KILOMETER = 1000;
     private static final int DIGITS = 4;
     private static final int MAP_DIGITS = 3;
@@ -60,14 +63,16 @@ final class SummaryLines {
         }
     }
 
-    /** Drinking-water values, then river-water values, as far as any were chosen. */
+    /** Drinking-water values where any place is listed, then river-water values, as far as any were chosen. */
     List<Group> groups() {
         List<Group> groups = new ArrayList<>();
-        addGroup(
-                groups,
-                "drinking-water values",
-                "river water as it is, before any treatment, where people drink",
-                summary.drinkingWater());
+        if (isPlaced()) {
+            addGroup(
+                    groups,
+                    "drinking-water values",
+                    "river water as it is, before any treatment, where people drink",
+                    summary.drinkingWater());
+        }
         addGroup(groups, "river-water values", "river water at each place", summary.riverWater());
         return groups;
     }
@@ -90,7 +95,8 @@ final class SummaryLines {
     List<String> paragraph(Group group) {
         boolean withRiver = isAlongRivers(group.guidelines());
         List<String> lines = new ArrayList<>();
-        lines.add((withRiver ? "People, intakes and river by " : "People and intakes by ") + group.title() + ": "
+        String whom = isPlaced() ? "People and intakes" : "River";
+        lines.add((withRiver && isPlaced() ? "People, intakes and river" : whom) + " by " + group.title() + ": "
                 + group.note());
         for (Line line : summary.lines(group.guidelines(), AS_ASKED)) {
             if (line.answer().isPresent() || isAnything(line)) {
@@ -110,7 +116,7 @@ final class SummaryLines {
                     Locale.ROOT, CELL, outcome.scenario().states().get(s).name() + " alone"));
         }
         List<String> lines = new ArrayList<>();
-        lines.add(String.format(Locale.ROOT, "    %-24s%s", "people / intakes" + (withRiver ? " / km" : ""), heading));
+        lines.add(String.format(Locale.ROOT, "    %-24s%s", unit(withRiver), heading));
         for (int k = 0; k < columns.get(0).size(); k++) {
             int row = k;
             if (k < Answer.values().length || columns.stream().anyMatch(c -> isAnything(c.get(row)))) {
@@ -124,7 +130,18 @@ final class SummaryLines {
         return lines;
     }
 
-    private static String cell(Line line, boolean withRiver) {
+    private boolean isPlaced() {
+        return !outcome.scenario().places().isEmpty();
+    }
+
+    private String unit(boolean withRiver) {
+        return isPlaced() ? "people / intakes" + (withRiver ? " / km" : "") : "km";
+    }
+
+    private String cell(Line line, boolean withRiver) {
+        if (!isPlaced()) {
+            return kilometers(line, DIGITS);
+        }
         return line.people() + mark(line) + " / " + line.intakes()
                 + (withRiver ? " / " + kilometers(line, DIGITS) : "");
     }
@@ -143,9 +160,13 @@ final class SummaryLines {
         List<String> lines = new ArrayList<>();
         for (Line line : summary.lines(List.of(guideline), state)) {
             if (line.answer().isPresent() || isAnything(line)) {
-                lines.add(sentence(answer(line)) + ": " + line.people() + mark(line) + " people, "
-                        + plural(line.intakes(), "intake") + ", " + kilometers(line, MAP_DIGITS) + " km");
+                String people = line.people() + mark(line) + " people, " + plural(line.intakes(), "intake") + ", ";
+                lines.add(sentence(answer(line)) + ": " + (isPlaced() ? people : "") + kilometers(line, MAP_DIGITS)
+                        + " km");
             }
+        }
+        if (!isPlaced()) {
+            lines.add(sentence(NOBODY));
         }
         int unknown = summary.placesWithoutNumber().size();
         if (unknown > 0) {
@@ -163,8 +184,11 @@ final class SummaryLines {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** Places whose people are not among those counted; empty where every place has its number. */
+    /** Whose people are not among those counted; empty where every place has its number. */
     List<String> uncounted() {
+        if (!isPlaced()) {
+            return List.of(NOBODY + "; list where people live, drink, fish and water their fields (places)");
+        }
         List<String> names = summary.placesWithoutNumber();
         return names.isEmpty()
                 ? List.of()
@@ -186,7 +210,10 @@ final class SummaryLines {
         return line.people() > 0 || line.withoutNumber() > 0 || line.intakes() > 0 || line.riverLength() > 0;
     }
 
-    private static String counts(Line line, String number, boolean withRiver) {
+    private String counts(Line line, String number, boolean withRiver) {
+        if (!isPlaced()) {
+            return kilometers(line, DIGITS) + " km";
+        }
         String people = String.format(Locale.ROOT, number + " people", line.people());
         String unknown = line.withoutNumber() == 0
                 ? ""
