@@ -68,10 +68,19 @@ public final class CheckCommand implements Callable<Integer> {
         OutputFolder folder = OutputFolder.begin(target);
         try {
             if (!samples.isEmpty()) {
-                SampleTables.understood(samples, folder.path().resolve("samples.csv"));
+                SampleTables.understood(
+                        samples,
+                        folder.path().resolve("samples.csv"),
+                        input.outputs().tables());
             }
-            Tables.defects(basin, folder.path().resolve("check-defects.csv"));
-            CorrectionsReport.write(basin, folder.path().resolve("check-corrections.csv"));
+            Tables.defects(
+                    basin,
+                    folder.path().resolve("check-defects.csv"),
+                    input.outputs().tables());
+            CorrectionsReport.write(
+                    basin,
+                    folder.path().resolve("check-corrections.csv"),
+                    input.outputs().tables());
             CheckPicture.draw(
                     basin.map(),
                     basin.points(),

@@ -52,7 +52,8 @@ public final class FieldKit {
         refuseToOverwrite(folder);
         sheets(kit, folder.resolve(FILES.get(0)));
         labels(kit, folder.resolve(FILES.get(1)));
-        ResultsTemplate.write(plan, folder.resolve(FILES.get(2)));
+        ResultsTemplate.write(
+                plan, folder.resolve(FILES.get(2)), scenario.outputs().tables());
         return List.of(
                 plan.stops().size() + " places, " + plan.bottles().size()
                         + " bottles, duplicates and field blanks counted in",

@@ -5,6 +5,7 @@ package org.silverwake.cli.fieldkit;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -13,15 +14,23 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.laboratory.RowReader;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 
 /** The table in which results come back: the columns of samples, one row per bottle, with all that is known before. Units are the laboratory's to name. */
 final class ResultsTemplate {
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
     private ResultsTemplate() {}
 
-    static void write(SamplePlan plan, Path file) {
-        try (CsvWriter writer = CsvWriter.builder()
-                .lineDelimiter(LineDelimiter.LF)
-                .build(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {
+    static void write(SamplePlan plan, Path file, TableForm form) {
+        try (BufferedWriter text = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+            if (form == TableForm.SEMICOLON) {
+                text.write(BYTE_ORDER_MARK);
+            }
+            CsvWriter writer = CsvWriter.builder()
+                    .lineDelimiter(LineDelimiter.LF)
+                    .fieldSeparator(form == TableForm.SEMICOLON ? ';' : ',')
+                    .build(text);
             List<String> columns = List.copyOf(RowReader.columns());
             writer.writeRecord(columns);
             for (Bottle bottle : plan.bottles()) {
@@ -29,6 +38,7 @@ final class ResultsTemplate {
                 columns.forEach(column -> row.add(cell(column, bottle, plan)));
                 writer.writeRecord(row);
             }
+            writer.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

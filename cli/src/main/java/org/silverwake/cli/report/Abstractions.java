@@ -52,7 +52,8 @@ final class Abstractions {
                 "added to the plough layer, low [mg/kg/yr]",
                 "added to the plough layer, high [mg/kg/yr]");
         Abstractions abstractions = new Abstractions(outcome);
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (int i = 0; i < outcome.scenario().abstractions().size(); i++) {
                 abstractions.rows(csv, i);
             }
@@ -150,8 +151,8 @@ final class Abstractions {
         PlacedPoint at = outcome.basin().points("abstraction").get(i);
         csv.text(abstraction.name())
                 .text(abstraction.use())
-                .text(Numbers.degrees(at.longitude()))
-                .text(Numbers.degrees(at.latitude()))
+                .degrees(at.longitude())
+                .degrees(at.latitude())
                 .number(at.distanceMeters())
                 .text(at.featureId())
                 .number(at.chainageMeters())

@@ -10,6 +10,7 @@ import org.silverwake.cli.run.AppliedCorrection;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.scenario.Corrections;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
 
 /** What became of the user's corrections, in lines and as a table. */
@@ -27,13 +28,13 @@ public final class CorrectionsReport {
     }
 
     /** Writes the table; none where there is no correction. */
-    public static void write(Basin basin, Path file) {
+    public static void write(Basin basin, Path file, TableForm form) {
         if (basin.corrections().isEmpty()) {
             return;
         }
         List<String> header = List.of(
                 "row", "correction", "longitude [deg]", "latitude [deg]", "what became of it", "details", "note");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv = new CsvTableWriter(file, header, form)) {
             for (AppliedCorrection each : basin.corrections()) {
                 csv.text(each.row().where())
                         .text(each.row().words())

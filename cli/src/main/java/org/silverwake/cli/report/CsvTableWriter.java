@@ -5,6 +5,7 @@ package org.silverwake.cli.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -12,20 +13,33 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
 
-/** One CSV table: UTF-8, comma, a header with units. Rows are given cell by cell. */
+/**
+ * One CSV table: UTF-8, a header with units; commas and decimal points, or, as the spreadsheet programs of many languages
+ * want it, semicolons and decimal commas behind a byte-order mark. Rows are given cell by cell.
+ */
 final class CsvTableWriter implements AutoCloseable {
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
     private final CsvWriter writer;
     private final List<String> row = new ArrayList<>();
     private final int columns;
+    private final TableForm form;
 
-    CsvTableWriter(Path file, List<String> header) {
+    CsvTableWriter(Path file, List<String> header, TableForm form) {
+        this.form = form;
         try {
             Files.createDirectories(file.getParent());
+            BufferedWriter text = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
+            if (form == TableForm.SEMICOLON) {
+                text.write(BYTE_ORDER_MARK);
+            }
             this.writer = CsvWriter.builder()
                     .lineDelimiter(LineDelimiter.LF)
-                    .build(Files.newBufferedWriter(file, StandardCharsets.UTF_8));
+                    .fieldSeparator(form == TableForm.SEMICOLON ? ';' : ',')
+                    .build(text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -39,7 +53,15 @@ final class CsvTableWriter implements AutoCloseable {
     }
 
     CsvTableWriter number(double value) {
-        row.add(Numbers.text(value));
+        return figures(Numbers.text(value));
+    }
+
+    CsvTableWriter degrees(double value) {
+        return figures(Numbers.degrees(value));
+    }
+
+    private CsvTableWriter figures(String text) {
+        row.add(form == TableForm.SEMICOLON ? text.replace('.', ',') : text);
         return this;
     }
 

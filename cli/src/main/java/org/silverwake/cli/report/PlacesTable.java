@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.NotAssessed;
@@ -51,7 +50,8 @@ final class PlacesTable {
 
     static void write(Outcome outcome, Path file) {
         PlacesTable table = new PlacesTable(outcome);
-        try (CsvTableWriter csv = new CsvTableWriter(file, HEADER)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, HEADER, outcome.scenario().outputs().tables())) {
             for (int i = 0; i < outcome.scenario().places().size(); i++) {
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     for (Guideline guideline : outcome.screening().compared()) {
@@ -74,8 +74,8 @@ final class PlacesTable {
                 .text(Words.uses(place.uses()))
                 .text(place.people().isPresent() ? String.valueOf(place.people().getAsInt()) : "not known")
                 .text(place.peopleSource())
-                .text(Numbers.degrees(at.longitude()))
-                .text(Numbers.degrees(at.latitude()))
+                .degrees(at.longitude())
+                .degrees(at.latitude())
                 .number(at.distanceMeters())
                 .text(outcome.basin().reach(r).id())
                 .text(String.join("; ", screening.classes(r)))

@@ -44,7 +44,8 @@ final class ReachesTable {
 
     static void write(Outcome outcome, Path file) {
         ReachesTable table = new ReachesTable(outcome);
-        try (CsvTableWriter csv = new CsvTableWriter(file, table.header())) {
+        try (CsvTableWriter csv = new CsvTableWriter(
+                file, table.header(), outcome.scenario().outputs().tables())) {
             for (int r = 0; r < outcome.basin().network().size(); r++) {
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     table.row(csv, r, s);

@@ -11,6 +11,7 @@ import org.silverwake.cli.laboratory.LabRow;
 import org.silverwake.cli.run.ComparedSample;
 import org.silverwake.cli.run.LocatedSample;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.LocatedPoint.OnReach;
 import org.silverwake.model.sample.Agreement;
@@ -74,7 +75,10 @@ public final class SampleTables {
         if (outcome.samples().isEmpty()) {
             return;
         }
-        understood(outcome.samples(), folder.resolve("samples.csv"));
+        understood(
+                outcome.samples(),
+                folder.resolve("samples.csv"),
+                outcome.scenario().outputs().tables());
         compared(outcome, folder.resolve("samples-compared.csv"));
         summary(outcome, folder.resolve("samples-summary.csv"));
         if (!SampleSummary.groups(outcome).isEmpty()) {
@@ -83,8 +87,8 @@ public final class SampleTables {
     }
 
     /** Writes what was understood of each row. */
-    public static void understood(List<LocatedSample> samples, Path file) {
-        try (CsvTableWriter csv = new CsvTableWriter(file, UNDERSTOOD)) {
+    public static void understood(List<LocatedSample> samples, Path file, TableForm form) {
+        try (CsvTableWriter csv = new CsvTableWriter(file, UNDERSTOOD, form)) {
             for (LocatedSample each : samples) {
                 LabRow row = each.sample().row();
                 csv.text(each.sample().where())
@@ -120,7 +124,8 @@ public final class SampleTables {
     }
 
     private static void compared(Outcome outcome, Path file) {
-        try (CsvTableWriter csv = new CsvTableWriter(file, COMPARED)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, COMPARED, outcome.scenario().outputs().tables())) {
             for (ComparedSample each : outcome.compared()) {
                 LocatedSample located = each.located();
                 LabRow row = located.sample().row();
@@ -175,7 +180,8 @@ public final class SampleTables {
                 "limits [-]",
                 "limits consistent with the model [-]",
                 "not compared [-]");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (SampleSummary.Line line : SampleSummary.of(outcome)) {
                 csv.text(line.words())
                         .number(line.counts().detected())
@@ -210,7 +216,8 @@ public final class SampleTables {
                 "above with half",
                 "above with the limit",
                 "answer depends on the choice");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (SampleSummary.Group group : SampleSummary.groups(outcome)) {
                 Substitution mean = Substitution.of(group.values());
                 List<Optional<Guideline>> guidelines = new ArrayList<>();

@@ -38,7 +38,8 @@ final class SummaryTable {
                 "drinking intakes [-]",
                 "river [km]",
                 "places without a number of people [-]");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             new SummaryTable(outcome, csv).rows();
         }
     }

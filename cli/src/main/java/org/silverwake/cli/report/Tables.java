@@ -9,6 +9,7 @@ import java.util.List;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.place.PlacedPoint;
@@ -33,6 +34,7 @@ public final class Tables {
 
     /** Writes every table into a folder. */
     public static void write(Outcome outcome, Path folder) {
+        TableForm form = outcome.scenario().outputs().tables();
         ReachesTable.write(outcome, folder.resolve("reaches.csv"));
         screening(outcome, folder.resolve("screening.csv"));
         SummaryTable.write(outcome, folder.resolve("summary.csv"));
@@ -41,8 +43,8 @@ public final class Tables {
         PlacesTable.write(outcome, folder.resolve("places.csv"));
         Abstractions.write(outcome, folder.resolve("abstractions.csv"));
         water(outcome, folder.resolve("water.csv"));
-        defects(outcome.basin(), folder.resolve("defects.csv"));
-        CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"));
+        defects(outcome.basin(), folder.resolve("defects.csv"), form);
+        CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"), form);
         SampleTables.write(outcome, folder);
     }
 
@@ -71,7 +73,8 @@ public final class Tables {
                 "above from background alone",
                 "states left out");
         Screening screening = outcome.screening();
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (Guideline guideline : screening.compared()) {
                 for (int r = 0; r < screening.reaches(); r++) {
                     if (screening.applies(guideline, r)) {
@@ -142,7 +145,8 @@ public final class Tables {
                 "mass in the state [kg/yr]",
                 "mass over the year [kg]",
                 "relative closure [-]");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (int s = 0; s < result.input().stateCount(); s++) {
                 for (Bound bound : Bound.values()) {
                     for (int v = 0; v < result.variants(); v++) {
@@ -186,7 +190,8 @@ public final class Tables {
                 "cyanide",
                 "note");
         List<PlacedPoint> points = outcome.basin().points("site");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv =
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (int i = 0; i < points.size(); i++) {
                 ScenarioInput.Site site = outcome.scenario().sites().get(i);
                 SiteRelease release = outcome.result().input().sites().get(i);
@@ -195,8 +200,8 @@ public final class Tables {
                     csv.text(site.name())
                             .text(site.group())
                             .text(Words.path(site.path()))
-                            .text(Numbers.degrees(at.longitude()))
-                            .text(Numbers.degrees(at.latitude()))
+                            .degrees(at.longitude())
+                            .degrees(at.latitude())
                             .number(at.distanceMeters())
                             .text(at.featureId())
                             .number(at.chainageMeters())
@@ -237,8 +242,10 @@ public final class Tables {
 
     /** Every reach at which water was assumed or corrected; the warnings name only the first ones. */
     private static void water(Outcome outcome, Path file) {
-        try (CsvTableWriter csv =
-                new CsvTableWriter(file, List.of("reach", "feature", "river", "assumed or corrected"))) {
+        try (CsvTableWriter csv = new CsvTableWriter(
+                file,
+                List.of("reach", "feature", "river", "assumed or corrected"),
+                outcome.scenario().outputs().tables())) {
             for (Water.Listed listed : outcome.water().listed()) {
                 var reach = outcome.basin().reach(listed.reach());
                 csv.text(reach.id())
@@ -251,14 +258,14 @@ public final class Tables {
     }
 
     /** Writes defects and repairs of the river layer. */
-    public static void defects(Basin basin, Path file) {
+    public static void defects(Basin basin, Path file, TableForm form) {
         List<String> header = List.of(
                 "kind", "longitude [deg]", "latitude [deg]", "features", "found", "remedy or repair", "repaired");
-        try (CsvTableWriter csv = new CsvTableWriter(file, header)) {
+        try (CsvTableWriter csv = new CsvTableWriter(file, header, form)) {
             for (Defect defect : basin.map().defects()) {
                 csv.text(Words.defect(defect.kind()))
-                        .text(Numbers.degrees(defect.longitude()))
-                        .text(Numbers.degrees(defect.latitude()))
+                        .degrees(defect.longitude())
+                        .degrees(defect.latitude())
                         .text(String.join(" ", defect.featureIds()))
                         .text(defect.text())
                         .text(defect.remedy())

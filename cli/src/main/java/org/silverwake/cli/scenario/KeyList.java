@@ -279,6 +279,12 @@ final class KeyList {
         keys.add(word("guidelines.file", Kind.FILE, NONE, "table of your own guideline values"));
         keys.add(word("outputs.map.medium", Kind.TEXT, "chosen by the guidelines", "medium of the map"));
         keys.add(word("outputs.map.guideline", Kind.TEXT, "chosen by the guidelines", "guideline id of the map"));
+        keys.add(choice(
+                "outputs.tables",
+                List.of("comma", "semicolon"),
+                "comma",
+                "what stands between the cells of the tables written: comma, with decimal points, or semicolon, with"
+                        + " decimal commas, as spreadsheet programs set to a decimal comma open them"));
         keys.add(word("outputs.profiles.*.name", Kind.TEXT, REQUIRED, "name of a profile"));
         keys.add(word("outputs.profiles.*.from", Kind.TEXT, REQUIRED, "feature id or place where it starts"));
         keys.add(word("outputs.profiles.*.to", Kind.TEXT, "the outlet", "feature id or place where it ends"));

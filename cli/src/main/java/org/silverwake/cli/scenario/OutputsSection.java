@@ -8,12 +8,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.screening.Medium;
@@ -121,6 +123,10 @@ final class OutputsSection {
         return new Outputs(
                 section.atPath("map.medium").text(),
                 section.atPath("map.guideline").text(),
-                profiles);
+                profiles,
+                section.at("tables")
+                        .choice()
+                        .map(word -> TableForm.valueOf(word.toUpperCase(Locale.ROOT)))
+                        .orElse(TableForm.COMMA));
     }
 }

@@ -328,8 +328,17 @@ public record ScenarioInput(
         }
     }
 
-    /** What is drawn by default: one medium for every flow state, and the profiles. */
-    public record Outputs(Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles) {
+    /** How tables are written. */
+    public enum TableForm {
+        /** Commas between cells, decimal points. */
+        COMMA,
+        /** Semicolons between cells, decimal commas. */
+        SEMICOLON
+    }
+
+    /** What is drawn by default: one medium for every flow state, and the profiles; how tables are written. */
+    public record Outputs(
+            Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles, TableForm tables) {
         /** Copies the lists. */
         public Outputs {
             profiles = List.copyOf(profiles);

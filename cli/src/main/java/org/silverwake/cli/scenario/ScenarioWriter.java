@@ -213,6 +213,7 @@ public final class ScenarioWriter {
         json.writeObjectFieldStart("outputs");
         text("map.medium", input.outputs().mapMedium());
         text("map.guideline", input.outputs().mapGuideline());
+        json.writeStringField("tables", word(input.outputs().tables()));
         json.writeArrayFieldStart("profiles");
         for (Profile profile : input.outputs().profiles()) {
             json.writeStartObject();

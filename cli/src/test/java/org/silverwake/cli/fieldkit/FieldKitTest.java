@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,11 +20,14 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.silverwake.cli.laboratory.LabRow.Standing;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.scenario.Sample;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.scenario.ScenarioReader;
 
 /** The demo's kit, and a hard one, read back from the PDF. */
@@ -118,30 +122,34 @@ class FieldKitTest {
     }
 
     /** Filled in, the table is read as samples: duplicates and blanks are known and left out, the rest is placed by its station. */
-    @Test
-    void resultsComeBack() throws IOException {
-        write(hard, "back");
-        StringBuilder filled = new StringBuilder();
-        List<String> lines = Files.readAllLines(folder.resolve("back").resolve("results.csv"));
-        List<String> header = List.of(lines.get(0).split(","));
-        for (String line : lines) {
-            String[] cells = line.split(",", -1);
-            if (filled.length() > 0) {
-                cells[header.indexOf("date")] = "2026-11-20";
-                cells[header.indexOf("value")] = "0.5";
-                boolean water = cells[header.indexOf("medium")].equals("surface water");
-                cells[header.indexOf("unit")] = water ? "ng/L" : "mg/kg";
-            }
-            filled.append(String.join(",", cells)).append('\n');
-        }
-        Path scenario = Files.createDirectories(folder.resolve("filled"));
+    @ParameterizedTest
+    @EnumSource(TableForm.class)
+    void resultsComeBack(TableForm form) throws IOException {
+        Path scenario = Files.createDirectories(folder.resolve("filled-" + form));
         try (Stream<Path> files = Files.list(hard)) {
             for (Path file : files.toList()) {
                 Files.copy(file, scenario.resolve(file.getFileName().toString()));
             }
         }
-        Files.writeString(scenario.resolve("results.csv"), filled);
         Path yaml = scenario.resolve("scenario.yaml");
+        String tables = "\noutputs:\n  tables: " + form.name().toLowerCase(Locale.ROOT) + "\n";
+        Files.writeString(yaml, Files.readString(yaml).replace("\noutputs:\n", tables));
+        String separator = form == TableForm.COMMA ? "," : ";";
+        write(scenario, "back-" + form);
+        StringBuilder filled = new StringBuilder();
+        List<String> lines = Files.readAllLines(folder.resolve("back-" + form).resolve("results.csv"));
+        List<String> header = List.of(lines.get(0).split(separator));
+        for (String line : lines) {
+            String[] cells = line.split(separator, -1);
+            if (filled.length() > 0) {
+                cells[header.indexOf("date")] = "2026-11-20";
+                cells[header.indexOf("value")] = form == TableForm.COMMA ? "0.5" : "0,5";
+                boolean water = cells[header.indexOf("medium")].equals("surface water");
+                cells[header.indexOf("unit")] = water ? "ng/L" : "mg/kg";
+            }
+            filled.append(String.join(separator, cells)).append('\n');
+        }
+        Files.writeString(scenario.resolve("results.csv"), filled);
         String text = Files.readString(yaml);
         assertThat(text).contains(DEMO_SAMPLES);
         Files.writeString(yaml, text.replace(DEMO_SAMPLES, "samples: {file: results.csv}\n"));
