@@ -85,8 +85,17 @@ final class CellReader {
         return switch (key.kind()) {
             case QUANTITY -> quantity(row, column, unitColumn, text);
             case DATE -> date(row, column, text);
-            case FLAG -> text.toLowerCase(Locale.ROOT);
+            case FLAG -> flag(text.toLowerCase(Locale.ROOT));
             default -> text;
+        };
+    }
+
+    /** Yes and no, as people write them, for true and false. */
+    private static String flag(String word) {
+        return switch (word) {
+            case "yes", "s\u00ed", "si", "sim", "oui", "verdadero" -> "true";
+            case "no", "n\u00e3o", "nao", "non", "falso" -> "false";
+            default -> word;
         };
     }
 

@@ -87,7 +87,7 @@ final class CellWriter {
     /** Makes cells of one column ready for input. */
     void input(int top, int bottom, int column, Field field, boolean isUnit) {
         for (int row = top; row <= bottom; row++) {
-            Look.input(sheet.style(row, column), field.key().kind() == Key.Kind.DATE ? DATE : "");
+            Look.input(sheet.style(row, column), field.key().kind() == Key.Kind.DATE ? DATE : "", field.isRequired());
         }
         List<String> choices = isUnit ? units(field.key()) : choices(field.key());
         if (!choices.isEmpty() && String.join(",", choices).length() <= LONGEST_LIST) {

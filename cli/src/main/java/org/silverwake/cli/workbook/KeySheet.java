@@ -25,6 +25,8 @@ final class KeySheet {
     private static final int ROWS_FOR_MORE = 30;
     private static final double[] WIDTHS = {30, 46, 24, 13, 24, 34, 60};
 
+    private static final List<String> NEEDS = List.of("required", "optional", "files");
+
     private final Worksheet sheet;
     private final WorkbookWords words;
     private final CellWriter cells;
@@ -57,9 +59,9 @@ final class KeySheet {
         }
         int row = SheetFrame.FIRST;
         String group = "";
-        for (Field field : plan.fields()) {
-            String start = field.name().split("\\.")[0];
-            if (settings && !start.equals(group)) {
+        for (Field field : settings ? plan.fields() : byNeed(plan.fields())) {
+            String start = settings ? field.name().split("\\.")[0] : need(field);
+            if (!start.equals(group)) {
                 group(row++, start, last);
                 group = start;
             }
@@ -72,6 +74,18 @@ final class KeySheet {
         }
         sheet.freezePane(VALUE, SheetFrame.FIRST);
         Look.lock(sheet);
+    }
+
+    /** What must be given first, files that stand in for sheets last. */
+    private static List<Field> byNeed(List<Field> fields) {
+        return NEEDS.stream()
+                .flatMap(need -> fields.stream().filter(f -> need(f).equals(need)))
+                .toList();
+    }
+
+    private static String need(Field field) {
+        boolean stands = field.key().kind() == Key.Kind.FILE && !field.name().startsWith("rivers.");
+        return NEEDS.get(field.isRequired() ? 0 : stands ? 2 : 1);
     }
 
     /** Rows with a key of one's own choice; what has no other place is put there. */
@@ -103,7 +117,7 @@ final class KeySheet {
         Key key = field.key();
         sheet.value(row, 0, field.name());
         Look.name(sheet.style(row, 0));
-        sheet.value(row, MEANING, words.meaning(key.path(), key.meaning()));
+        sheet.value(row, MEANING, words.meaning(key.path(), key.meaning()) + (field.isRequired() ? " *" : ""));
         cells.input(row, row, VALUE, field, false);
         if (field.hasUnit()) {
             cells.input(row, row, UNIT, field, true);
@@ -111,7 +125,7 @@ final class KeySheet {
         sheet.value(row, DEFAULT, fallback(key));
         sheet.value(row, ALLOWED, allowed(field));
         if (last == SOURCE) {
-            sheet.value(row, SOURCE, sources.getOrDefault(field.name(), ""));
+            sheet.value(row, SOURCE, words.translated(sources.getOrDefault(field.name(), "")));
         }
         double height = 0;
         for (int column : new int[] {MEANING, DEFAULT, ALLOWED, SOURCE}) {
@@ -133,14 +147,14 @@ final class KeySheet {
     private String fallback(Key key) {
         return words.find("fallback." + key.path())
                 .or(() -> words.find("fallback." + key.fallback()))
-                .orElse(key.fallback());
+                .orElseGet(() -> words.translated(key.fallback()));
     }
 
     private String allowed(Field field) {
         Key key = field.key();
         String list = WorkbookPlan.isList(field.key().path()) ? " " + words.text("allowed.list") : "";
         return switch (key.kind()) {
-            case QUANTITY -> key.range();
+            case QUANTITY -> words.range(key);
             case CHOICE -> key.choices().stream().collect(Collectors.joining(", ")) + list;
             case FLAG -> "true, false";
             case FILE -> words.text("allowed.file");

@@ -16,9 +16,15 @@ final class Look {
     static final String PASSWORD = "silverwake";
 
     private static final String INK = "1F2933";
-    private static final String FAINT = "8A94A0";
+    private static final String FAINT = "66717D";
+    /** Tab of the first sheet. */
+    static final String GUIDE = "3B5B7A";
+
     private static final String HEADING = "D9E2EC";
+    private static final String HEADING_NEEDED = "A9BFD6";
+    private static final String HEADING_SELDOM = "F1F4F7";
     private static final String INPUT = "FFF8E1";
+    private static final String INPUT_NEEDED = "FFE59A";
     private static final String LINE = "C3CAD3";
     private static final int TITLE_SIZE = 15;
     private static final int SMALL = 8;
@@ -45,23 +51,49 @@ final class Look {
         box(style.bold().fontColor(INK).fillColor(HEADING).wrapText(true).verticalAlignment("center"));
     }
 
+    /** Heading of a column that must be filled in. */
+    static void neededHeading(StyleSetter style) {
+        box(style.bold().fontColor(INK).fillColor(HEADING_NEEDED).wrapText(true).verticalAlignment("center"));
+    }
+
+    /** Heading of a column that few people fill in. */
+    static void seldomHeading(StyleSetter style) {
+        box(style.fontColor(INK).fillColor(HEADING_SELDOM).wrapText(true).verticalAlignment("center"));
+    }
+
+    /** Color of a sheet's tab, by how much it is needed. */
+    static String tab(String need) {
+        return switch (need) {
+            case "needed" -> "E0A100";
+            case "usual" -> "FFE59A";
+            default -> LINE;
+        };
+    }
+
     static void group(StyleSetter style) {
         style.bold().fontColor(INK).fillColor("EEF2F6").set();
     }
 
     /** The example row, in a number format or "" for text as written. */
     static void example(StyleSetter style, String format) {
-        if (!format.isEmpty()) {
-            style.format(format).set();
-        }
-        box(style.italic().fontColor(FAINT).wrapText(false));
+        StyleSetter cell =
+                format.isEmpty() ? style : style.format(format); // set once: twice, borders spread to other cells
+        box(cell.italic().fontColor(FAINT).fillColor(HEADING_SELDOM).wrapText(false));
     }
 
-    /** A cell that is filled in, in a number format or "" for text as written. */
-    static void input(StyleSetter style, String format) {
-        StyleSetter cell = style.fillColor(INPUT).verticalAlignment("center");
-        box(format.isEmpty() ? cell : cell.format(format));
-        style.protectionOption(ProtectionOption.LOCKED, false).set();
+    /** A cell that may or must be filled in, in a number format or "" for text as written. */
+    static void input(StyleSetter style, String format, boolean isRequired) {
+        StyleSetter cell = style.fillColor(isRequired ? INPUT_NEEDED : INPUT).verticalAlignment("center");
+        StyleSetter open = cell.protectionOption(ProtectionOption.LOCKED, false);
+        box(format.isEmpty() ? open : open.format(format));
+    }
+
+    /** A cell that may be changed but does not ask for it. */
+    static void open(StyleSetter style) {
+        style.fontColor(FAINT)
+                .italic()
+                .protectionOption(ProtectionOption.LOCKED, false)
+                .set();
     }
 
     private static void box(StyleSetter style) {

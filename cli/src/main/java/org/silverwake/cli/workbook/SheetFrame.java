@@ -15,8 +15,8 @@ record SheetFrame(Worksheet sheet, WorkbookWords words) {
     private static final double ABOUT_HEIGHT = 48;
     private static final double LINE_HEIGHT = 15;
 
-    /** Letters of running text in the width of one digit, with some to spare for wide fonts. */
-    private static final double LETTERS_PER_DIGIT = 0.9;
+    /** Letters of running text in the width of one digit. */
+    private static final double LETTERS_PER_DIGIT = 1.05;
 
     private static final double HEADING_HEIGHT = 44;
 

@@ -14,14 +14,17 @@ import org.silverwake.cli.workbook.SheetPlan.Kind;
 /** Writes a sheet that is a table: headings, an example that is not read, and rows to be filled in. */
 final class TableSheet {
     /** Rows that are drawn as input; below them one may go on. */
-    private static final int ROWS = 60;
+    private static final int ROWS = 30;
 
-    private static final int LAST_ROW = 2000;
     private static final double MARK_WIDTH = 19;
     private static final double UNIT_WIDTH = 12;
     private static final double NUMBER_WIDTH = 15;
     private static final double TEXT_WIDTH = 20;
     private static final double NOTE_WIDTH = 36;
+    /** Widths of columns that fit on a page and stay readable [digits]. */
+    private static final double PAGE_WIDTH = 190;
+
+    private static final double MEANING_WIDTH = 60;
     private static final int MOST_ABOUT_COLUMNS = 8;
 
     private final SheetPlan plan;
@@ -57,18 +60,51 @@ final class TableSheet {
         for (int i = 0; i < columns.size(); i++) {
             SheetColumn column = columns.get(i);
             frame.column(i + 1, column.name(), heading(column));
+            headingLook(i + 1, column);
             stateHeading(i + 1, column);
             sheet.comment(SheetFrame.HEADINGS, i + 1, comment(column));
             sheet.width(i + 1, width(column));
             unlock(i + 1);
             cells.input(first, first + drawn, i + 1, column.field(), column.isUnit());
         }
+        for (int row = SheetFrame.FIRST; row <= first + drawn; row++) {
+            Look.open(sheet.style(row, 0)); // the mark of an example, or of a row that is not to be read
+        }
+        if (plan.kind() == Kind.RIVER_COLUMNS) {
+            riverMeanings(rows);
+        }
         example();
         for (int r = 0; r < rows.size(); r++) {
             row(first + r, rows.get(r));
         }
+        double wide = columns.stream().mapToDouble(TableSheet::width).sum();
+        if (wide > PAGE_WIDTH) { // rather several pages side by side than letters that nobody can read
+            sheet.fitToWidth((short) Math.ceil(wide / PAGE_WIDTH));
+            sheet.repeatCols(0, 1);
+        }
         sheet.freezePane(2, SheetFrame.FIRST);
         Look.lock(sheet);
+    }
+
+    private void headingLook(int at, SheetColumn column) {
+        if (column.field().isRequired()) {
+            Look.neededHeading(sheet.style(SheetFrame.HEADINGS, at));
+        } else if (WorkbookPlan.isSeldom(column.field().name())) {
+            Look.seldomHeading(sheet.style(SheetFrame.HEADINGS, at));
+        }
+    }
+
+    /** Beside each thing that a river layer may hold, what it is; in a column without a name, which is not read. */
+    private void riverMeanings(List<Map<String, String>> rows) {
+        int at = columns.size() + 1;
+        sheet.value(SheetFrame.HEADINGS, at, words.text("heading.meaning"));
+        Look.heading(sheet.style(SheetFrame.HEADINGS, at));
+        sheet.width(at, MEANING_WIDTH);
+        for (int r = 0; r < rows.size(); r++) {
+            String name = rows.get(r).get("name");
+            sheet.value(SheetFrame.FIRST + 1 + r, at, words.text("river." + name));
+            Look.text(sheet.style(SheetFrame.FIRST + 1 + r, at));
+        }
     }
 
     private void unlock(int column) {
@@ -114,10 +150,7 @@ final class TableSheet {
             return words.text("heading.unit");
         }
         String stem = column.name().replaceFirst("_#\\d+$", "");
-        Key key = column.field().key();
-        boolean within = column.name().contains("."); // required only where its group is given
-        boolean required = key.fallback().equals("required") || key.meaning().startsWith("required");
-        return words.column(plan.id(), stem) + (required && !within ? " *" : "");
+        return words.column(plan.id(), stem) + (column.field().isRequired() ? " *" : "");
     }
 
     /** The heading of a column for a state or class follows the name that stands on the other sheet. */
@@ -145,7 +178,7 @@ final class TableSheet {
         }
         String meaning = words.meaning(plan.id() + "." + column.field().name(), key.meaning());
         return switch (key.kind()) {
-            case QUANTITY -> meaning + "\n" + key.range();
+            case QUANTITY -> meaning + "\n" + words.range(key);
             case CHOICE -> meaning + "\n" + String.join(", ", key.choices());
             default -> meaning;
         };

@@ -52,21 +52,27 @@ final class WorkbookPlan {
             "project",
             "rivers",
             RIVER_COLUMNS,
-            "rivers.outlets",
             STATES,
             CLASSES,
             "sites",
-            "practices",
             "places",
-            "gauges",
-            "abstractions",
-            "samples",
             "guidelines",
+            "gauges",
+            "samples",
+            "rivers.outlets",
+            "abstractions",
             "reach-classes",
             "outputs.profiles",
-            "settings",
             "units",
+            "practices",
+            "settings",
             MORE);
+
+    /** Sheets without which there is no result. */
+    private static final Set<String> NEEDED = Set.of("project", "rivers", STATES, CLASSES);
+
+    /** Sheets that most scenarios fill in. */
+    private static final Set<String> USUAL = Set.of(RIVER_COLUMNS, "sites", "places", "guidelines", "gauges");
 
     private static final Map<String, String> SHEET_OF_KEY = Map.of(
             "title", "project",
@@ -140,6 +146,16 @@ final class WorkbookPlan {
             return "project";
         }
         return SHEET_OF_KEY.getOrDefault(path.split("\\.")[0], "settings");
+    }
+
+    /** Whether a scenario needs a sheet: "needed", "usual" or "seldom", ends of the words that say so. */
+    static String need(String id) {
+        return NEEDED.contains(id) ? "needed" : USUAL.contains(id) ? "usual" : "seldom";
+    }
+
+    /** Whether a column is one that few people fill in. */
+    static boolean isSeldom(String column) {
+        return RARE.contains(column.replaceFirst(Field.UNIT + "$", "")) || isRepeated(column);
     }
 
     /** The pattern that a written-out key fits, such as "units.*" for "units.sack". */

@@ -9,22 +9,28 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import org.silverwake.cli.scenario.Key;
 
 /** The words of a workbook in one language; those that it does not have are English. */
 public final class WorkbookWords {
     private static final String ENGLISH = "en";
+    private static final String TRANSLATION = " = ";
     private static final List<String> LANGUAGES = List.of(ENGLISH, "es");
 
     private final Properties own;
     private final Properties english;
+    private final Map<String, String> texts;
 
-    private WorkbookWords(Properties own, Properties english) {
+    private WorkbookWords(Properties own, Properties english, Map<String, String> texts) {
         this.own = own;
         this.english = english;
+        this.texts = texts;
     }
 
     /** Languages that there are. */
@@ -43,7 +49,7 @@ public final class WorkbookWords {
             throw new IllegalArgumentException(
                     "the workbook has no words in \"" + language + "\" yet; give " + String.join(" or ", LANGUAGES));
         }
-        return new WorkbookWords(load(code), load(ENGLISH));
+        return new WorkbookWords(load(code), load(ENGLISH), texts(code));
     }
 
     /** The text of a word that there is. */
@@ -75,9 +81,36 @@ public final class WorkbookWords {
                 });
     }
 
-    /** What a key means: in this language where it is translated, else as the key table says. */
+    /** What a key or a column means: in the workbook's own words where it has some, else as the key table says. */
     String meaning(String path, String fallback) {
-        return find("meaning." + path).orElse(fallback);
+        return find("meaning." + path)
+                .or(() -> find("meaning." + path.substring(path.lastIndexOf('.') + 1)))
+                .orElseGet(() -> translated(fallback));
+    }
+
+    /** An English text of the key table in this language; as it is where it was not translated. */
+    String translated(String text) {
+        return texts.getOrDefault(text, text);
+    }
+
+    /** What a quantity may be, such as "0 to 1 km". */
+    String range(Key key) {
+        return key.range().replace(" to ", " " + text("range.to") + " ");
+    }
+
+    /** Translations of what the key table says: lines of "English = other language"; none of English itself. */
+    private static Map<String, String> texts(String code) {
+        Map<String, String> texts = new HashMap<>();
+        try (InputStream in = WorkbookWords.class.getResourceAsStream("texts_" + code + ".txt")) {
+            String all = in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            all.lines().filter(line -> line.contains(TRANSLATION)).forEach(line -> {
+                int at = line.indexOf(TRANSLATION);
+                texts.put(line.substring(0, at), line.substring(at + TRANSLATION.length()));
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Map.copyOf(texts);
     }
 
     private static Properties load(String code) {

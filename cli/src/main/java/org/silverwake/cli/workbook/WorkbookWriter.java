@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Set;
+import org.dhatim.fastexcel.PaperSize;
+import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.silverwake.cli.scenario.TableList;
@@ -48,7 +50,19 @@ public final class WorkbookWriter {
     }
 
     private void write(Path file) throws IOException {
-        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW);
+        Path draft = Files.createTempFile("silverwake", ".xlsx");
+        try {
+            draft(draft);
+            try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+                CommentBoxes.fit(draft, out);
+            }
+        } finally {
+            Files.delete(draft);
+        }
+    }
+
+    private void draft(Path file) throws IOException {
+        try (OutputStream out = Files.newOutputStream(file);
                 Workbook book = new Workbook(out, "Silverwake", null)) {
             List<SheetPlan> plans = WorkbookPlan.sheets();
             guide(sheet(book, Marks.GUIDE), plans);
@@ -57,6 +71,8 @@ public final class WorkbookWriter {
             int classes = Math.max(FEWEST_STATES, rows.namesFor(TableList.CLASS).size());
             for (SheetPlan plan : plans) {
                 Worksheet sheet = sheet(book, plan.id());
+                sheet.setTabColor(Look.tab(WorkbookPlan.need(plan.id())));
+                sheet.repeatRows(SheetFrame.HEADINGS);
                 if (plan.isOfKeys()) {
                     new KeySheet(sheet, words).write(plan, contents, left);
                 } else {
@@ -65,7 +81,6 @@ public final class WorkbookWriter {
             }
         }
         if (!left.isEmpty()) {
-            Files.delete(file);
             throw new IllegalArgumentException("the workbook has no place for " + String.join(", ", left));
         }
     }
@@ -78,6 +93,9 @@ public final class WorkbookWriter {
         sheet.fitToHeight((short) 0);
         sheet.leftMargin((float) SIDE_MARGIN);
         sheet.rightMargin((float) SIDE_MARGIN);
+        sheet.paperSize(PaperSize.A4_PAPER);
+        sheet.footer("&A", Position.LEFT);
+        sheet.footer("&P / &N", Position.RIGHT);
         return sheet;
     }
 
@@ -90,14 +108,15 @@ public final class WorkbookWriter {
         sheet.width(0, NUMBER_WIDTH);
         sheet.width(1, GUIDE_WIDTH);
         int row = 1;
-        row = paragraphs(sheet, row, "guide.cautions", words.list("guide.caution"));
         row = paragraphs(sheet, row, "guide.steps", words.list("guide.step"));
+        row = paragraphs(sheet, row, "guide.cautions", words.list("guide.caution"));
         row = paragraphs(sheet, row, "guide.cells", words.list("guide.cell"));
         List<String> sheets = plans.stream()
-                .map(p -> words.find("sheet." + p.id()).orElse(p.id()) + ": "
-                        + words.find("about." + p.id()).orElse(""))
+                .map(p -> words.text("sheet." + p.id()) + " (" + words.text("need." + WorkbookPlan.need(p.id())) + "): "
+                        + words.text("about." + p.id()))
                 .toList();
         paragraphs(sheet, row, "guide.sheets", sheets);
+        sheet.setTabColor(Look.GUIDE);
         sheet.hideGridLines();
         Look.lock(sheet);
     }
