@@ -18,7 +18,9 @@ import org.silverwake.cli.ask.ColumnGuesser.Guess;
 import org.silverwake.cli.workbook.WorkbookContents;
 import org.silverwake.cli.workbook.WorkbookWriter;
 import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.layer.VectorLayer;
+import org.silverwake.geo.place.Locator;
 
 /**
  * Eight plain questions, and a workbook filled in as far as the answers go. Guesses are shown with their reason and can
@@ -102,11 +104,10 @@ public final class Asking {
         var drawn = DrawnNetwork.of(layer, AssemblyOptions.drawn(DrawnNetwork.SNAP));
         ColumnGuesser guesser = new ColumnGuesser(
                 layer, column -> drawn.map(n -> n.growth(column)).orElse(HALF));
-        Map<String, Guess> columns = rivers.columns(layer, guesser);
-        rivers.outlet(layer, columns);
-        WaterQuestions water = new WaterQuestions(dialog, answers);
-        List<String> states = water.states();
-        water.water(states, columns);
+        Map<String, Guess> columns = new ColumnQuestions(dialog, answers, layer, guesser).ask();
+        RiverMap map = rivers.outlet(layer, columns);
+        List<String> states = new StateQuestions(dialog, answers).ask();
+        new WaterQuestions(dialog, answers, new Locator(map, layer.crs())).water(states, columns);
         PeopleQuestions people = new PeopleQuestions(dialog, answers, folder);
         people.sites();
         people.values();

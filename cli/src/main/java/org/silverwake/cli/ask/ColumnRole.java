@@ -97,12 +97,24 @@ record ColumnRole(String key, List<Pattern> words, Shows shows, Optional<Dimensi
 
     /** Whether a column's values can be this. */
     boolean accepts(ColumnValues values, int features) {
-        return switch (shows) {
-            case DIFFERENT -> values.allDiffer(features);
-            case TEXT -> !values.isNumeric() && values.filled() > 0;
-            case NUMBER ->
-                values.isNumeric() && (values.low() >= 0 || key.startsWith("elevation") || key.equals("slope"));
-        };
+        return refusal("", values, features).isEmpty() && (shows != Shows.TEXT || !values.isNumeric());
+    }
+
+    /** Why a column cannot be this, if it cannot. */
+    Optional<String> refusal(String column, ColumnValues values, int features) {
+        String reason = "";
+        if (values.filled() == 0) {
+            reason = " is blank everywhere";
+        } else if (shows == Shows.DIFFERENT && !values.allDiffer(features)) {
+            reason = " is blank or the same in several features, which an id must not be";
+        } else if (shows == Shows.NUMBER && !values.isNumeric()) {
+            reason = " holds text (" + values.texts().iterator().next() + "), not numbers";
+        } else if (shows == Shows.NUMBER && values.low() < 0 && !key.startsWith("elevation")) {
+            reason = " has values below 0, which cannot be";
+        }
+        return reason.isEmpty()
+                ? Optional.empty()
+                : Optional.of(column + reason + "; give another column for " + shown() + ", or none");
     }
 
     /** As people say it. */

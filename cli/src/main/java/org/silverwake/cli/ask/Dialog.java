@@ -7,9 +7,14 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Set;
 import java.util.function.Function;
 
-/** Questions and answers, line by line. A blank line takes the proposal; "stop" ends without having written anything. */
+/**
+ * Questions and answers, line by line. A blank line takes the proposal; "stop" (or quit, or exit) ends without having
+ * written anything.
+ */
 final class Dialog {
     /** Thrown where the user stops, or the input ends. */
     static final class Stopped extends RuntimeException {
@@ -19,6 +24,9 @@ final class Dialog {
             super(message);
         }
     }
+
+    private static final Set<String> STOP = Set.of("stop", "quit", "exit");
+    private static final Set<String> YES = Set.of("", "y", "yes", "ok", "right");
 
     private final BufferedReader in;
     private final PrintWriter out;
@@ -44,7 +52,7 @@ final class Dialog {
         out.flush();
         try {
             String line = in.readLine();
-            if (line == null || line.strip().equalsIgnoreCase("stop")) {
+            if (line == null || STOP.contains(line.strip().toLowerCase(Locale.ROOT))) {
                 out.println();
                 throw new Stopped("stopped; nothing was written");
             }
@@ -67,5 +75,10 @@ final class Dialog {
                 note(e.getMessage());
             }
         }
+    }
+
+    /** Whether an answer says no more than that it is right as it stands. */
+    static boolean isYes(String answer) {
+        return YES.contains(answer.toLowerCase(Locale.ROOT));
     }
 }

@@ -49,10 +49,23 @@ final class DrawnNetwork {
     /** The network, unless the layer is too untidy for a first look. */
     static Optional<DrawnNetwork> of(VectorLayer layer, AssemblyOptions options) {
         try {
-            return Optional.of(new DrawnNetwork(layer, Assembly.assemble(layer, options)));
+            return Optional.of(require(layer, options));
         } catch (GeoDataException e) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * The network.
+     *
+     * @throws GeoDataException in words for the user, if the layer makes none
+     */
+    static DrawnNetwork require(VectorLayer layer, AssemblyOptions options) {
+        return new DrawnNetwork(layer, Assembly.assemble(layer, options));
+    }
+
+    RiverMap map() {
+        return map;
     }
 
     /** Share of steps from reach to next reach over which a column of numbers does not fall [-]; one half without steps. */

@@ -8,27 +8,27 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.silverwake.cli.ask.ColumnGuesser.Guess;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.assembly.Assembly;
 import org.silverwake.geo.assembly.AssemblyOptions;
+import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.layer.Layers;
 import org.silverwake.geo.layer.VectorLayer;
 
-/** Questions 1 to 3: the river file, its columns, where water leaves. */
+/** Questions 1 and 3: the river file, and where water leaves. */
 final class RiverQuestions {
     private static final List<String> ENDINGS = List.of("gpkg", "shp", "geojson", "json", "fgb", "zip");
     private static final int MOST = 5;
     private static final double KILOMETER = 1000;
-    private static final String NONE = "none";
 
     private final Dialog dialog;
     private final Answers answers;
@@ -56,39 +56,65 @@ final class RiverQuestions {
         Path file = path(folder, answer);
         Optional<String> layer = Optional.empty();
         Optional<String> crs = Optional.empty();
-        for (int tries = 0; ; tries++) {
+        while (true) {
             try {
                 VectorLayer read = Layers.read(new LayerSource(file, layer, crs, Optional.empty(), Optional.empty()));
-                answers.put("rivers.file", folder.relativize(file).toString().replace('\\', '/'));
+                if (Assembly.asDrawn(read, AssemblyOptions.drawn(DrawnNetwork.SNAP))
+                        .isEmpty()) {
+                    throw new IllegalArgumentException("layer " + read.name()
+                            + " holds no lines; rivers are needed as lines, not as points or areas: give another file");
+                }
+                answers.put("rivers.file", fromFolder(folder, file));
                 answers.put("rivers.layer", read.name());
                 crs.ifPresent(code -> answers.put("rivers.crs", code));
                 return read;
             } catch (GeoDataException e) {
-                dialog.note(e.getMessage());
-                boolean system = e.getMessage().contains("coordinate system") && crs.isEmpty();
-                boolean several = e.getMessage().contains("layers") && layer.isEmpty();
-                if (!system && !several || tries > 1) {
-                    throw new IllegalArgumentException("give another file, or stop and mend this one", e);
-                }
-                if (system) {
-                    crs = Optional.of(dialog.ask("coordinate system (such as EPSG:32720)", ""));
+                dialog.note(e.getMessage().replace(file.toString(), String.valueOf(file.getFileName())));
+                if (e.getMessage().contains("several layers") || e.getMessage().contains("no layer")) {
+                    layer = Optional.of(orAnotherFile("name of the layer"));
+                } else if (crs.isPresent() || e.getMessage().contains("coordinate system")) {
+                    crs = Optional.of(code(orAnotherFile("coordinate system (such as EPSG:32720)")));
                 } else {
-                    layer = Optional.of(dialog.ask("name of the layer", ""));
+                    throw new IllegalArgumentException("give another file, or stop and mend this one", e);
                 }
             }
         }
     }
 
+    private String orAnotherFile(String prompt) {
+        String answer = dialog.ask(prompt + ", or Enter for another file", "");
+        if (answer.isEmpty()) {
+            throw new IllegalArgumentException("give another file, or stop and mend this one");
+        }
+        return answer;
+    }
+
+    /** A bare number is a code of the usual list. */
+    private static String code(String answer) {
+        return answer.matches("\\d{4,6}") ? "EPSG:" + answer : answer;
+    }
+
+    /** As the scenario names a file: from its folder where that can be. */
+    private static String fromFolder(Path folder, Path file) {
+        boolean near = Objects.equals(file.getRoot(), folder.toAbsolutePath().getRoot());
+        return (near ? folder.toAbsolutePath().relativize(file) : file)
+                .toString()
+                .replace('\\', '/');
+    }
+
     /** A path that exists, from the folder. */
     static Path path(Path folder, String answer) {
-        String plain = answer.replaceAll("^[\"']|[\"']$", "");
+        String plain = answer.replaceAll("^[\"']|[\"']$", "").strip();
         try {
             Path file = folder.resolve(plain).toAbsolutePath().normalize();
             if (!plain.isEmpty() && Files.isRegularFile(file)) {
                 return file;
             }
-            throw new IllegalArgumentException("there is no file " + (plain.isEmpty() ? "named yet" : plain)
-                    + "; give its name as it stands in " + folder);
+            String found = plain.isEmpty()
+                    ? "no file is named yet"
+                    : Files.isDirectory(file) ? plain + " is a folder" : "there is no file " + plain;
+            throw new IllegalArgumentException(
+                    found + "; give a file's name as it stands in " + folder + ", or a whole path");
         } catch (InvalidPathException e) {
             throw new IllegalArgumentException("\"" + plain + "\" is no path; give the file's name", e);
         }
@@ -109,112 +135,18 @@ final class RiverQuestions {
         }
     }
 
-    /** Shows the guesses and takes changes; what was settled, by key. */
-    Map<String, Guess> columns(VectorLayer layer, ColumnGuesser guesser) {
-        dialog.say("2. Which column is what?");
-        Map<String, Guess> settled = new LinkedHashMap<>();
-        guesser.guesses().forEach(guess -> settled.put(guess.role().key(), guess));
-        dialog.note("Columns: " + String.join(", ", layer.columns()) + ". From their names and values:");
-        while (true) {
-            show(layer, settled);
-            List<Guess> unknown =
-                    settled.values().stream().filter(Guess::needsUnit).toList();
-            String hint = unknown.isEmpty()
-                    ? "Enter if right, else a change such as \"drainage area = AREA_SQKM km2\" or \"river name = none\""
-                    : "the unit of " + unknown.get(0).column() + " is not known; give \""
-                            + unknown.get(0).role().shown() + " = "
-                            + unknown.get(0).column() + " UNIT\"";
-            String line = dialog.ask(hint, "");
-            if (line.isEmpty() && unknown.isEmpty()) {
-                settled.values().forEach(this::put);
-                return settled;
-            }
-            if (!line.isEmpty()) {
-                change(line, guesser, layer, settled);
-            }
-        }
-    }
-
-    private void show(VectorLayer layer, Map<String, Guess> settled) {
-        if (settled.isEmpty()) {
-            dialog.note("  nothing that I know");
-        }
-        for (Guess guess : settled.values()) {
-            dialog.note(String.format(
-                    Locale.ROOT,
-                    "  %-16s = %s%s  (%s)",
-                    guess.role().shown(),
-                    guess.column(),
-                    guess.unit().map(unit -> " " + unit).orElse(""),
-                    guess.values().words(layer.features().size())));
-        }
-    }
-
-    private void change(String line, ColumnGuesser guesser, VectorLayer layer, Map<String, Guess> settled) {
-        String[] sides = line.split("=", 2);
-        String wanted = sides[0].strip().toLowerCase(Locale.ROOT);
-        Optional<ColumnRole> role = guesser.roles().stream()
-                .filter(r -> r.shown().equals(wanted) || r.key().equals(wanted))
-                .findFirst();
-        if (sides.length < 2 || role.isEmpty()) {
-            dialog.note("give one of "
-                    + String.join(
-                            ", ",
-                            guesser.roles().stream().map(ColumnRole::shown).toList())
-                    + ", then =, then a column and its unit, or none");
-            return;
-        }
-        String answer = sides[1].strip();
-        if (answer.equalsIgnoreCase(NONE)) {
-            settled.remove(role.get().key());
-            return;
-        }
-        Optional<String> column = layer.columns().stream()
-                .filter(c -> answer.equals(c) || answer.startsWith(c + " "))
-                .max((a, b) -> Integer.compare(a.length(), b.length()));
-        if (column.isEmpty()) {
-            dialog.note("there is no column \"" + answer + "\"; columns are " + String.join(", ", layer.columns()));
-            return;
-        }
-        String unit = answer.substring(column.get().length()).strip();
-        try {
-            Optional<String> known = unit.isEmpty()
-                    ? role.get().fit(column.get()).flatMap(ColumnRole.Fit::unit)
-                    : Optional.of(role.get()
-                            .dimension()
-                            .orElseThrow(() -> new IllegalArgumentException("this needs no unit"))
-                            .requireUnit(unit)
-                            .name());
-            settled.put(role.get().key(), new Guess(role.get(), column.get(), known, guesser.values(column.get())));
-        } catch (IllegalArgumentException e) {
-            dialog.note(e.getMessage());
-        }
-    }
-
-    private void put(Guess guess) {
-        String key = guess.role().key();
-        if (key.equals("id") || key.equals("name")) {
-            answers.put("rivers." + key, guess.column());
-            return;
-        }
-        answers.put("rivers.columns." + key + ".column", guess.column());
-        guess.unit().ifPresent(unit -> answers.put("rivers.columns." + key + ".unit", unit));
-        if (!guess.values().missing().isEmpty()) {
-            answers.put(
-                    "rivers.columns." + key + ".missing",
-                    String.join("; ", guess.values().missing()));
-        }
-    }
-
-    /** Where water leaves; nothing is put down where the program shall find it. */
-    void outlet(VectorLayer layer, Map<String, Guess> columns) {
+    /** Where water leaves; nothing is put down where the program shall find it. The lines, to place a gauge on. */
+    RiverMap outlet(VectorLayer layer, Map<String, Guess> columns) {
         dialog.say("3. Where does the water leave your rivers?");
         AssemblyOptions options = options(columns);
         VectorLayer named =
                 columns.containsKey("id") ? withIds(columns.get("id").column()) : layer;
-        Optional<DrawnNetwork> network = DrawnNetwork.of(named, options);
-        if (network.isEmpty()) {
-            dialog.note("the layer needs mending first; check tells where");
+        Optional<DrawnNetwork> network = Optional.empty();
+        try {
+            network = Optional.of(DrawnNetwork.require(named, options));
+        } catch (GeoDataException e) {
+            dialog.note("not known yet, for the layer needs mending first (check shows where):");
+            dialog.note(e.getMessage());
         }
         List<DrawnNetwork.Outlet> outlets = network.map(DrawnNetwork::outlets).orElse(List.of());
         for (int k = 0; k < Math.min(MOST, outlets.size()); k++) {
@@ -226,12 +158,15 @@ final class RiverQuestions {
         if (outlets.size() > MOST) {
             dialog.note("and " + (outlets.size() - MOST) + " smaller ones");
         }
-        String prompt = "reach id or number, several with commas, or all";
-        List<String> ids =
-                dialog.askUntil(prompt, outlets.isEmpty() ? "all" : "1", answer -> chosen(answer, outlets, named));
+        OutletAnswer answer = new OutletAnswer(named, outlets, network.map(n -> options));
+        String proposal = outlets.isEmpty() ? "all" : outlets.get(0).feature();
+        List<String> ids = dialog.askUntil("reach id or number, several with commas, or all", proposal, answer::read);
         if (!ids.isEmpty()) {
             answers.put("rivers.outlets", String.join("; ", ids));
         }
+        return network.map(DrawnNetwork::map)
+                .or(() -> Assembly.asDrawn(named, options))
+                .orElseThrow();
     }
 
     private VectorLayer withIds(String column) {
@@ -242,24 +177,6 @@ final class RiverQuestions {
                 Optional.ofNullable(answers.keys().get("rivers.crs")),
                 Optional.empty(),
                 Optional.of(column)));
-    }
-
-    private static List<String> chosen(String answer, List<DrawnNetwork.Outlet> outlets, VectorLayer layer) {
-        List<String> ids = new ArrayList<>();
-        if (answer.equalsIgnoreCase("all")) {
-            return ids;
-        }
-        for (String part : answer.split(",")) {
-            String word = part.strip();
-            boolean number = word.matches("\\d") && !word.equals("0") && Integer.parseInt(word) <= outlets.size();
-            String id = number ? outlets.get(Integer.parseInt(word) - 1).feature() : word;
-            if (layer.features().stream().noneMatch(f -> f.id().equals(id))) {
-                throw new IllegalArgumentException(
-                        "no reach has the id \"" + word + "\"; give one of the layer, or all");
-            }
-            ids.add(id);
-        }
-        return ids;
     }
 
     static AssemblyOptions options(Map<String, Guess> columns) {

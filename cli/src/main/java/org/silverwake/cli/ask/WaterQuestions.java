@@ -8,125 +8,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.silverwake.cli.ask.ColumnGuesser.Guess;
-import org.silverwake.cli.text.Numbers;
-import org.silverwake.model.quantity.DecimalMark;
-import org.silverwake.model.quantity.Dimension;
-import org.silverwake.model.quantity.Quantity;
+import org.silverwake.cli.scenario.AnswerText;
+import org.silverwake.cli.scenario.Table;
+import org.silverwake.geo.place.Locator;
+import org.silverwake.geo.place.PointRequest;
 import org.silverwake.model.table.CsvTable;
 
-/** Questions 4 and 5: the states of the river, and its water. */
+/** Question 5: how much water flows. */
 final class WaterQuestions {
-    private static final double WHOLE = 1e-6;
-    private static final double MONTHS = 12;
-
     /** Natural channels; shear on the bed is found with it where there is no slope. */
     private static final String ROUGHNESS = "0.035";
 
-    private record State(String name, double share) {}
+    /** Farther from every river than a place may lie, unless the workbook says otherwise [m]. */
+    private static final double FAR = 500;
 
     private final Dialog dialog;
     private final Answers answers;
-    private final List<CsvTable.Row> usual =
-            CsvTable.ofResource(WaterQuestions.class, "flow-states.csv").rows();
+    private final Locator rivers;
 
-    WaterQuestions(Dialog dialog, Answers answers) {
+    /** With the rivers on which a gauge must lie. */
+    WaterQuestions(Dialog dialog, Answers answers, Locator rivers) {
         this.dialog = dialog;
         this.answers = answers;
-    }
-
-    /** Asks for flow states and what their water holds without the sites; their names. */
-    List<String> states() {
-        dialog.say("4. Which states of the river count, and for how much of the year?");
-        dialog.note("Shares of the year that sum to 1, or months that sum to 12.");
-        List<String> proposals = new ArrayList<>();
-        usual.forEach(row -> proposals.add(row.value("state") + " " + row.value("share")));
-        String proposal = String.join(", ", proposals);
-        List<State> states = dialog.askUntil("states", proposal, WaterQuestions::parse);
-        dialog.note(
-                "Water temperature, suspended sediment of the river itself, mercury (filtered) of clean side streams:");
-        for (State state : states) {
-            CsvTable.Row row = like(state.name());
-            String values = row.value("temperature") + ", " + row.value("suspended-sediment") + ", "
-                    + row.value("lateral-filtered-mercury");
-            String given = dialog.askUntil(state.name(), values, this::three);
-            String[] parts = given.split(",");
-            String key = "flow-states." + state.name() + ".";
-            answers.put(key + "share-of-year", plain(state.share()));
-            answers.put(key + "temperature", parts[0].strip());
-            answers.put(key + "suspended-sediment", parts[1].strip());
-            answers.put(key + "lateral-filtered-mercury", parts[2].strip());
-            if (row.value("flood").equals("true")) {
-                answers.put(key + "flood", "true");
-            }
-            if (given.equals(values)) {
-                answers.proposed(
-                        "water of the " + state.name() + " state: " + values + " (" + row.value("source") + ")");
-            }
-        }
-        return states.stream().map(State::name).toList();
-    }
-
-    private CsvTable.Row like(String state) {
-        return usual.stream()
-                .filter(row -> row.value("state").equals(state))
-                .findFirst()
-                .orElse(usual.get(0));
-    }
-
-    private String three(String answer) {
-        String[] parts = answer.split(",");
-        if (parts.length != 3) {
-            throw new IllegalArgumentException(
-                    "give three values with commas between them, such as 24 degC, 20 mg/L, 0.5"
-                            + " ng/L (decimals with a point)");
-        }
-        Quantity.parse(parts[0], Dimension.TEMPERATURE);
-        Quantity.parse(parts[1], Dimension.CONCENTRATION);
-        Quantity.parse(parts[2], Dimension.CONCENTRATION);
-        return answer;
-    }
-
-    private static List<State> parse(String answer) {
-        List<State> states = new ArrayList<>();
-        double sum = 0;
-        for (String part : answer.split(",(?=\\s*\\p{L})|;")) {
-            String text = part.strip().replaceAll("\\s*months?$", "");
-            int at = text.lastIndexOf(' ');
-            String number = at < 0 ? "" : text.substring(at + 1).replace(',', '.');
-            if (!number.matches("\\d*\\.?\\d+|\\d+\\.?")) {
-                throw new IllegalArgumentException("\"" + part.strip()
-                        + "\" has no share of the year; give a name and a share, such as dry 0.6, wet 0.4");
-            }
-            double share = Double.parseDouble(number);
-            states.add(new State(text.substring(0, at).strip().toLowerCase(Locale.ROOT), share));
-            sum += share;
-        }
-        double whole = Math.abs(sum - MONTHS) < WHOLE ? MONTHS : 1;
-        if (Math.abs(sum - whole) > WHOLE) {
-            throw new IllegalArgumentException(
-                    "they sum to " + plain(sum) + "; give shares that sum to 1, or months that sum to 12");
-        }
-        if (states.stream().map(State::name).distinct().count() < states.size()) {
-            throw new IllegalArgumentException("a name is there twice; give each state its own");
-        }
-        List<State> shares = new ArrayList<>();
-        double left = 1;
-        for (int i = 0; i < states.size(); i++) {
-            double share =
-                    i == states.size() - 1 ? round(left) : round(states.get(i).share() / whole);
-            left -= share;
-            shares.add(new State(states.get(i).name(), share));
-        }
-        return shares;
-    }
-
-    private static double round(double share) {
-        return Math.rint(share * 1e6) / 1e6;
-    }
-
-    private static String plain(double value) {
-        return Numbers.shown(value, 7);
+        this.rivers = rivers;
     }
 
     /** Asks how discharge is known. */
@@ -165,16 +71,56 @@ final class WaterQuestions {
         answers.put("discharge.method", "gauges");
         Map<String, String> row = new LinkedHashMap<>();
         row.put("name", dialog.askUntil("name of the gauge", "", WaterQuestions::word));
-        row.put("longitude", dialog.askUntil("its longitude in degrees (west is negative)", "", t -> degrees(t, 180)));
-        row.put("latitude", dialog.askUntil("its latitude in degrees (south is negative)", "", t -> degrees(t, 90)));
+        position(row);
         for (String state : states) {
-            String column = "discharge_" + state.replaceAll("[\\s-]+", "_");
-            row.put(column, dialog.askUntil("discharge there, " + state + " (such as 12 m3/s)", "", t -> {
-                Quantity.parse(t, Dimension.DISCHARGE);
-                return t;
-            }));
+            String column = "discharge_" + Table.columnName(state);
+            row.put(
+                    column,
+                    dialog.askUntil(
+                            "discharge there, " + state + " (such as 12 m3/s)",
+                            "",
+                            t -> AnswerText.cell("gauges", "discharge", t)));
         }
         answers.row("gauges", row);
+    }
+
+    /** Asks again where the position lies far from every river, unless it is to be kept. */
+    private void position(Map<String, String> row) {
+        while (true) {
+            String longitude = dialog.askUntil(
+                    "its longitude in degrees (west is negative)", "", t -> AnswerText.degrees(t, true));
+            String latitude = dialog.askUntil(
+                    "its latitude in degrees (south is negative)", "", t -> AnswerText.degrees(t, false));
+            row.put("longitude", longitude);
+            row.put("latitude", latitude);
+            String refusal = refusal(longitude, latitude);
+            if (refusal.isEmpty()) {
+                return;
+            }
+            dialog.note("the gauge " + refusal);
+            String next = dialog.askUntil("give it again, or keep it", "again", answer -> {
+                if (!List.of("again", "keep").contains(answer.toLowerCase(Locale.ROOT))) {
+                    throw new IllegalArgumentException("give again or keep");
+                }
+                return answer.toLowerCase(Locale.ROOT);
+            });
+            if (next.equals("keep")) {
+                return;
+            }
+        }
+    }
+
+    private String refusal(String longitude, String latitude) {
+        return rivers.locate(new PointRequest(
+                        "gauge",
+                        "",
+                        "",
+                        Double.parseDouble(longitude),
+                        Double.parseDouble(latitude),
+                        false,
+                        FAR,
+                        Optional.empty()))
+                .refusal();
     }
 
     private void yields(List<String> states) {
@@ -182,25 +128,16 @@ final class WaterQuestions {
         for (String state : states) {
             answers.put(
                     "discharge.specific-discharge." + state,
-                    dialog.askUntil("from each km2, " + state + " (such as 8 L/s/km2)", "", t -> {
-                        Quantity.parse(t, Dimension.SPECIFIC_DISCHARGE);
-                        return t;
-                    }));
+                    dialog.askUntil(
+                            "from each km2, " + state + " (such as 8 L/s/km2)",
+                            "",
+                            t -> AnswerText.quantity("discharge.specific-discharge.*", t)));
         }
     }
 
     private static String word(String answer) {
         if (answer.isEmpty()) {
             throw new IllegalArgumentException("give a name");
-        }
-        return answer;
-    }
-
-    private static String degrees(String answer, double limit) {
-        double value =
-                Quantity.parse(answer, Dimension.ANGLE, DecimalMark.POINT).si();
-        if (Math.abs(value) > limit) {
-            throw new IllegalArgumentException("give -" + (int) limit + " to " + (int) limit + " degrees");
         }
         return answer;
     }

@@ -20,6 +20,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.silverwake.model.quantity.DecimalMark;
 
 /**
@@ -34,11 +35,20 @@ final class CsvFile {
 
     /** The table; empty with a noted problem where the file cannot be read as one. */
     static Optional<Table> read(Path file, Problems problems) {
+        return read(file, problems, text -> new HeadingLine(text, separator(text)));
+    }
+
+    /** The same for a list whose headings may stand below a title, and whose columns may be parted by tabs. */
+    static Optional<Table> list(Path file, Problems problems) {
+        return read(
+                file, problems, text -> HeadingLine.find(text).orElseGet(() -> new HeadingLine(text, separator(text))));
+    }
+
+    private static Optional<Table> read(Path file, Problems problems, Function<String, HeadingLine> headings) {
         String label = file.getFileName().toString();
         try {
-            String text = decode(Files.readAllBytes(file));
-            char separator = separator(text);
-            return table(label, text, separator, problems);
+            HeadingLine from = headings.apply(decode(Files.readAllBytes(file)));
+            return table(label, from.text(), from.separator(), problems);
         } catch (CsvParseException e) {
             problems.add(label, "is not a table (" + e.getMessage() + "); check its quotes");
         } catch (IOException | UncheckedIOException e) {
@@ -67,7 +77,7 @@ final class CsvFile {
         for (CsvRecord record : records.subList(1, records.size())) {
             line(label, header, record, problems).ifPresent(rows::add);
         }
-        DecimalMark mark = separator == ';' ? mark(rows) : DecimalMark.POINT;
+        DecimalMark mark = separator == ',' ? DecimalMark.POINT : mark(rows);
         return Optional.of(new Table(label, new LinkedHashSet<>(header), rows, mark));
     }
 

@@ -5,7 +5,10 @@ package org.silverwake.cli.scenario;
 
 import java.nio.file.Path;
 
-/** A list that someone keeps as a table, read without knowing its columns. */
+/**
+ * A list that someone keeps as a table, read without knowing its columns: separated by commas, semicolons or tabs, with or
+ * without lines of title above the headings.
+ */
 public final class ListFile {
     private ListFile() {}
 
@@ -17,11 +20,11 @@ public final class ListFile {
     public static Table read(Path file) {
         Problems problems = new Problems();
         try {
-            Table table = CsvFile.read(file, problems).orElseThrow(() -> new IllegalArgumentException("is no table"));
+            Table table = CsvFile.list(file, problems).orElse(null);
             problems.requireNone();
             return table;
         } catch (ScenarioException e) {
-            throw new IllegalArgumentException(String.join("\n", e.problems()), e);
+            throw new IllegalArgumentException(String.join("\n   ", e.problems()), e);
         }
     }
 }

@@ -38,11 +38,7 @@ final class StatesSection {
         for (String name : section.names()) {
             ScenarioValue state = section.at(name);
             String column = Table.columnName(name);
-            if (TAKEN.contains(column) || !name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*")) {
-                state.problem(
-                        "cannot be the name of a flow state; give letters, digits, blanks, - or _, and not one of "
-                                + TAKEN.stream().sorted().toList());
-            }
+            nameProblem(name).ifPresent(state::problem);
             if (!columns.add(column)) {
                 state.problem("reads like another flow state in column names; give names that differ in letters");
             }
@@ -53,6 +49,16 @@ final class StatesSection {
             section.problem("share-of-year sums to " + Key.show(sum) + "; give shares that sum to 1");
         }
         return states;
+    }
+
+    /** What is wrong with the name of a flow state, if anything. */
+    static Optional<String> nameProblem(String name) {
+        boolean fits = name.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} _-]*") && !TAKEN.contains(Table.columnName(name));
+        return fits
+                ? Optional.empty()
+                : Optional.of(
+                        "cannot be the name of a flow state; give letters, digits, blanks, - or _, and not one of "
+                                + TAKEN.stream().sorted().toList());
     }
 
     private static FlowState state(String name, ScenarioValue state, Settings settings) {

@@ -32,7 +32,7 @@ class ColumnGuesserTest {
                 "nhdplus_new_hope_nc.gpkg||id = COMID|drainage-area = TotDASqKM km2|local-area = AreaSqKM km2",
                 "nhdplus_white_river_ar.gpkg||id = comid|drainage-area = totdasqkm km2|local-area = areasqkm km2",
                 "methow_shp/Methow_Network.shp|ESRI:102008|id = GridID|drainage-area = usarea_km2 km2|elevation-lower = dselev_m m",
-                "kamp_at/kamp_streams.gpkg||id = reach_id|drainage-area = da_km2 km2|slope = slope",
+                "kamp_at/kamp_streams.gpkg||id = reach_id|drainage-area = da_km2 km2|elevation-lower = z_dn_m m",
             })
     void realLayers(String file, String crs, String first, String second, String third) {
         String shared = System.getProperty("silverwake.shared", "");
