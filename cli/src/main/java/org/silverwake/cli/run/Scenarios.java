@@ -16,6 +16,9 @@ import org.silverwake.cli.workbook.WorkbookReader;
 public final class Scenarios {
     private static final List<String> WORKBOOKS = List.of(".xlsx", ".xlsm", ".xls", ".ods");
 
+    /** What spreadsheet programs put before the name of a workbook that is open. */
+    private static final String LOCK = "~$";
+
     private Scenarios() {}
 
     /**
@@ -54,6 +57,11 @@ public final class Scenarios {
         if (!Files.isRegularFile(file)) {
             throw new ScenarioException(List.of(folderOrFile + ": there is no scenario here; give a folder that holds "
                     + ScenarioReader.FILE + " or " + WorkbookReader.FILE));
+        }
+        String name = String.valueOf(file.getFileName());
+        if (name.startsWith(LOCK)) {
+            throw new ScenarioException(List.of(name + ": is the mark of a program that has the workbook open; give "
+                    + name.substring(LOCK.length()) + ", and close it there after saving"));
         }
         return file;
     }

@@ -6,6 +6,7 @@ package org.silverwake.cli.workbook;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Where things stand in a sheet that was found.
@@ -35,6 +36,19 @@ record SheetLayout(SheetPlan plan, BookSheet sheet, Map<String, Integer> columns
             }
         }
         return Optional.empty();
+    }
+
+    /** Headings without a fixed name above them that have something in their rows, by column. */
+    Map<Integer, String> unnamed() {
+        Map<Integer, String> found = new TreeMap<>();
+        sheet.rows().getOrDefault(first - 1, Map.of()).forEach((column, heading) -> {
+            boolean named = column == 0 || !sheet.cell(first - 2, column).isBlank();
+            boolean holds = sheet.rows().tailMap(first).values().stream().anyMatch(row -> row.containsKey(column));
+            if (!named && holds) {
+                found.put(column, heading.text());
+            }
+        });
+        return found;
     }
 
     /** A column by its fixed name; -1 where the sheet does not have it. */

@@ -94,11 +94,10 @@ final class TableSheet {
         }
     }
 
-    /** Beside each thing that a river layer may hold, what it is; in a column without a name, which is not read. */
+    /** Beside each thing that a river layer may hold, what it is; not read. */
     private void riverMeanings(List<Map<String, String>> rows) {
         int at = columns.size() + 1;
-        sheet.value(SheetFrame.HEADINGS, at, words.text("heading.meaning"));
-        Look.heading(sheet.style(SheetFrame.HEADINGS, at));
+        new SheetFrame(sheet, words).column(at, "meaning", words.text("heading.meaning"));
         sheet.width(at, MEANING_WIDTH);
         for (int r = 0; r < rows.size(); r++) {
             String name = rows.get(r).get("name");

@@ -71,6 +71,7 @@ public final class WorkbookReader implements ScenarioDoor {
 
     private static void check(SheetLayout layout, Problems problems) {
         BookSheet sheet = layout.sheet();
+        layout.unnamed().forEach((column, heading) -> nameless(layout, column, heading, problems));
         if (sheet.isHidden()) {
             problems.warn(sheet.place(0, 0), "is a hidden sheet; it was read");
         }
@@ -80,6 +81,19 @@ public final class WorkbookReader implements ScenarioDoor {
                         sheet.name() + "!" + range.text(),
                         "is merged into one cell; unmerge it and write every row's own value");
             }
+        }
+    }
+
+    /** A column whose fixed name was taken away, or one that somebody put in. */
+    private static void nameless(SheetLayout layout, int column, String heading, Problems problems) {
+        String place = layout.sheet().place(layout.first() - 2, column);
+        String found = "the column \"" + heading + "\" has no fixed name here, above its heading; ";
+        boolean ours = WorkbookWords.languages().stream()
+                .anyMatch(language -> WorkbookWords.of(language).isHeading(layout.plan(), heading));
+        if (ours) {
+            problems.add(place, found + "put it back as a new workbook has it, or delete the column");
+        } else {
+            problems.warn(place, found + "it was not read");
         }
     }
 

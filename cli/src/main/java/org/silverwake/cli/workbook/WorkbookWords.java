@@ -81,6 +81,16 @@ public final class WorkbookWords {
                 });
     }
 
+    /** Whether a heading is one that a sheet has in this language. */
+    boolean isHeading(SheetPlan plan, String heading) {
+        String bare = heading.replaceFirst(" \\*$|:.*$", "");
+        return List.of("heading.unit", "heading.value").stream()
+                        .anyMatch(word -> text(word).equals(bare))
+                || plan.fields().stream()
+                        .map(field -> field.name().replaceFirst("_(STATE|CLASS)$", ""))
+                        .anyMatch(name -> column(plan.id(), name).equals(bare));
+    }
+
     /** What a key or a column means: in the workbook's own words where it has some, else as the key table says. */
     String meaning(String path, String fallback) {
         return find("meaning." + path)

@@ -144,6 +144,26 @@ final class RawWorkbook {
                 .orElseThrow();
     }
 
+    /** Puts in a blank column; what stood there moves to the right. */
+    RawWorkbook insertColumn(String sheet, int at) {
+        return shift(sheet, at, 1);
+    }
+
+    /** Takes a column out; what stood right of it moves to the left. */
+    RawWorkbook deleteColumn(String sheet, int at) {
+        tab(sheet).rows.values().forEach(row -> row.remove(at));
+        return shift(sheet, at, -1);
+    }
+
+    private RawWorkbook shift(String sheet, int at, int by) {
+        tab(sheet).rows.replaceAll((index, row) -> {
+            TreeMap<Integer, String> moved = new TreeMap<>();
+            row.forEach((column, xml) -> moved.put(column < at ? column : column + by, xml));
+            return moved;
+        });
+        return this;
+    }
+
     RawWorkbook merge(String sheet, String range) {
         tab(sheet).merged.add(range);
         return this;
