@@ -7,6 +7,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -15,7 +16,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.ask.ColumnGuesser.Guess;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.scenario.ScenarioReader;
 import org.silverwake.cli.workbook.WorkbookContents;
+import org.silverwake.cli.workbook.WorkbookReader;
 import org.silverwake.cli.workbook.WorkbookWriter;
 import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.RiverMap;
@@ -31,6 +35,7 @@ public final class Asking {
     private static final String WORKBOOK = "scenario.xlsx";
 
     private static final double HALF = 0.5;
+    private static final int SHOWN = 5;
 
     private Asking() {}
 
@@ -56,7 +61,7 @@ public final class Asking {
                 "Eight questions, then a workbook to look through. Enter takes what stands in [brackets]; stop ends.");
         try {
             Answers answers = ask(dialog, folder, today);
-            write(answers, workbook);
+            write(dialog, answers, workbook);
             finish(dialog, answers, workbook);
             return true;
         } catch (Dialog.Stopped e) {
@@ -108,19 +113,36 @@ public final class Asking {
         RiverMap map = rivers.outlet(layer, columns);
         List<String> states = new StateQuestions(dialog, answers).ask();
         new WaterQuestions(dialog, answers, new Locator(map, layer.crs())).water(states, columns);
-        PeopleQuestions people = new PeopleQuestions(dialog, answers, folder);
-        people.sites();
+        new SiteQuestions(dialog, answers, folder, states).ask();
+        PeopleQuestions people = new PeopleQuestions(dialog, answers);
         people.values();
         people.project(today);
         return answers;
     }
 
-    private static void write(Answers answers, Path workbook) {
+    /** Answers are not lost where the folder cannot be written to: it is tried again, or another folder is taken. */
+    private static void write(Dialog dialog, Answers answers, Path workbook) {
         WorkbookContents.Builder contents = WorkbookContents.builder();
         answers.keys().forEach(contents::put);
         answers.tables().forEach((table, rows) -> rows.forEach(row -> contents.addRow(table, row)));
+        while (true) {
+            try {
+                WorkbookWriter.write(workbook, contents.build(), "en");
+                return;
+            } catch (FileAlreadyExistsException e) {
+                dialog.say(workbook + " has come to be there meanwhile and is not touched; move it away");
+            } catch (IOException e) {
+                removeHalf(workbook);
+                dialog.say(workbook + " cannot be written (" + e.getMessage()
+                        + "); see whether the folder may be written to and the disk has room");
+            }
+            dialog.ask("Enter to try again, or stop", "");
+        }
+    }
+
+    private static void removeHalf(Path workbook) {
         try {
-            WorkbookWriter.write(workbook, contents.build(), "en");
+            Files.deleteIfExists(workbook);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -132,8 +154,28 @@ public final class Asking {
             dialog.say("Proposed by the program, not known from you; put your own values in the workbook:");
             answers.proposals().forEach(dialog::note);
         }
+        List<String> open = open(workbook);
+        if (!open.isEmpty()) {
+            dialog.say("Before a run, mend in the workbook:");
+            open.stream().limit(SHOWN).forEach(dialog::note);
+            if (open.size() > SHOWN) {
+                dialog.note("and " + (open.size() - SHOWN) + " more, which check names");
+            }
+        }
         dialog.say("Next:");
         dialog.note("silverwake check " + workbook + "   (then open check.html)");
         dialog.note("silverwake run " + workbook);
+    }
+
+    /** What would keep the workbook from being read as it stands. */
+    private static List<String> open(Path workbook) {
+        try {
+            ScenarioReader.read(workbook, new WorkbookReader(), file -> {
+                throw new IllegalArgumentException(file.getFileName() + " is not a table");
+            });
+            return List.of();
+        } catch (ScenarioException e) {
+            return e.problems();
+        }
     }
 }

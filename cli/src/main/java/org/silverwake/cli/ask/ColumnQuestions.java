@@ -78,6 +78,9 @@ final class ColumnQuestions {
 
     /** A change, or no more than the unit that was asked for. */
     private void take(String line, Optional<Guess> unknown) {
+        if (line.isEmpty()) {
+            throw new IllegalArgumentException("give a unit, or none");
+        }
         if (unknown.isEmpty() || line.contains("=")) {
             change(line);
             return;

@@ -49,6 +49,7 @@ class FirstMapTutorialTest {
             "82 m3/s",
             "450 m3/s",
             "", // the list of sites, the only table there
+            "", // the columns of the list
             "", // slurry
             "", // the country: international
             "", // a value of river water from elsewhere
