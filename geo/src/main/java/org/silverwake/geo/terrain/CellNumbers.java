@@ -26,6 +26,7 @@ final class CellNumbers {
     private static final int MOST = Integer.MAX_VALUE / Integer.BYTES;
     private static final String PREFIX = "silverwake-cells-";
     private static final Duration LEFT_OVER = Duration.ofDays(1);
+    private static final int PIECE = 1 << 20;
     private static final double MEGABYTE = 1e6;
 
     private final IntBuffer numbers;
@@ -72,12 +73,22 @@ final class CellNumbers {
 
     private static IntBuffer mapped(Path file, long bytes) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            fill(channel, bytes);
             ByteBuffer buffer = channel.map(FileChannel.MapMode.READ_WRITE, 0, bytes);
             return buffer.order(ByteOrder.nativeOrder()).asIntBuffer();
         } finally {
             if (!gone(file)) {
                 file.toFile().deleteOnExit();
             }
+        }
+    }
+
+    /** Takes the room now: a disk that fills up later would end the program without a word. */
+    private static void fill(FileChannel channel, long bytes) throws IOException {
+        ByteBuffer zeros = ByteBuffer.allocate(PIECE);
+        for (long done = 0; done < bytes; ) {
+            zeros.clear().limit((int) Math.min(PIECE, bytes - done));
+            done += channel.write(zeros);
         }
     }
 

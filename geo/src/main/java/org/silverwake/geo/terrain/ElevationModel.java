@@ -12,8 +12,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.geotools.api.parameter.GeneralParameterValue;
+import org.geotools.api.parameter.ParameterValue;
 import org.geotools.api.referencing.datum.PixelInCell;
 import org.geotools.coverage.grid.GridCoverage2D;
+import org.geotools.coverage.grid.io.AbstractGridFormat;
 import org.geotools.coverage.util.CoverageUtilities;
 import org.geotools.gce.geotiff.GeoTiffReader;
 import org.geotools.referencing.crs.DefaultGeographicCRS;
@@ -31,6 +34,8 @@ import org.silverwake.geo.crs.LayerCrs;
  */
 public final class ElevationModel implements ElevationSource {
     private static final long MOST_CELLS = 200_000_000;
+    /** Cells that are read at once, unless the file's own pieces are smaller [-]. */
+    private static final int MOST_AT_ONCE = 4_000_000;
     /** From a cell's center to its edge, with room for rounding in the raster's numbers [cells]. */
     private static final double HALF = 0.5 + 1e-6;
 
@@ -88,6 +93,12 @@ public final class ElevationModel implements ElevationSource {
                     ? new Hints(Hints.DEFAULT_COORDINATE_REFERENCE_SYSTEM, DefaultGeographicCRS.WGS84)
                     : null;
             return open(file, toMeters, known, hints);
+        } catch (OutOfMemoryError e) {
+            throw new GeoDataException(
+                    file + ": is written in pieces too large for the memory that Java may use; write it again in tiles"
+                            + " (gdal_translate -co TILED=YES -co COMPRESS=DEFLATE OLD NEW), or set"
+                            + " SILVERWAKE_JAVA_OPTIONS=-Xmx4g",
+                    e);
         } catch (IOException | RuntimeException | NoninvertibleTransformException e) {
             if (e instanceof GeoDataException known) {
                 throw known;
@@ -109,8 +120,13 @@ public final class ElevationModel implements ElevationSource {
         GeoTiffReader reader = new GeoTiffReader(file.toFile(), hints);
         GridCoverage2D coverage = null;
         try {
-            coverage = reader.read((org.geotools.api.parameter.GeneralParameterValue[]) null);
+            coverage = reader.read((GeneralParameterValue[]) null);
             RenderedImage image = coverage.getRenderedImage();
+            if ((long) image.getTileWidth() * image.getTileHeight() > MOST_AT_ONCE) {
+                coverage.dispose(true);
+                coverage = reader.read(new GeneralParameterValue[] {bands(image.getWidth())});
+                image = coverage.getRenderedImage();
+            }
             if ((long) image.getWidth() * image.getHeight() > MOST_CELLS) {
                 throw new GeoDataException(file + ": has " + image.getWidth() + " x " + image.getHeight()
                         + " cells; at most " + MOST_CELLS / 1_000_000 + " million are read; cut it to the basin");
@@ -127,6 +143,13 @@ public final class ElevationModel implements ElevationSource {
             }
             reader.dispose();
         }
+    }
+
+    /** A file that is one large strip is read in bands of rows. */
+    private static ParameterValue<String> bands(int columns) {
+        ParameterValue<String> size = AbstractGridFormat.SUGGESTED_TILE_SIZE.createValue();
+        size.setValue(columns + "," + Math.max(1, MOST_AT_ONCE / columns));
+        return size;
     }
 
     private static LayerCrs own(Path file, GeoTiffReader reader) {

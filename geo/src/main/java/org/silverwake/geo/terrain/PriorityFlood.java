@@ -53,6 +53,8 @@ final class PriorityFlood {
     private final CellNumbers links;
     private final LevelQueue queue;
     private final BitSet voids = new BitSet();
+    private final BitSet inside = new BitSet();
+    private final BitSet beyond = new BitSet();
     private double lowest = Double.POSITIVE_INFINITY;
     private double highest = Double.NEGATIVE_INFINITY;
 
@@ -107,6 +109,16 @@ final class PriorityFlood {
         }
     }
 
+    /** Whether some of a reach runs over land, once the flood has run. */
+    boolean isInside(int reach) {
+        return inside.get(reach);
+    }
+
+    /** Whether some of a reach runs where there are no heights at the raster's border, once the flood has run. */
+    boolean isBeyond(int reach) {
+        return beyond.get(reach);
+    }
+
     /** Cells without height that hang together with the raster's border are outside. */
     private void outside() {
         LevelQueue spread = new LevelQueue(links, 1);
@@ -129,19 +141,23 @@ final class PriorityFlood {
 
     private void rivers(Land land) {
         int before = -1;
+        boolean beforeOut = false;
         for (int k = 0; k < rivers.crossings(); k++) {
             int cell = rivers.cell(k);
+            boolean out = cell == before ? beforeOut : links.at(cell) == OUTSIDE;
+            (out ? beyond : inside).set(rivers.reach(k));
             if (cell != before) {
                 int column = cell % columns;
                 int row = cell / columns;
                 search.clear();
                 search.look(cell, column, row, aspect(row));
-                if (links.at(cell) != OUTSIDE) {
+                if (!out) {
                     boolean entered = search.isHead() && isBorder(column, row);
                     land.take(column, row, label(), entered, levels.at(cell) > 0);
                 }
                 links.put(cell, RIVER | label());
                 before = cell;
+                beforeOut = out;
             }
         }
     }

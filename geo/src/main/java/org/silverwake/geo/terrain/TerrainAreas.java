@@ -43,16 +43,16 @@ public final class TerrainAreas {
         TerrainAreas areas = new TerrainAreas(map);
         CellGround ground = CellGround.of(model);
         BurnedRivers rivers = BurnedRivers.of(map, model);
-        BitSet crossed = new BitSet();
-        for (int k = 0; k < rivers.crossings(); k++) {
-            crossed.set(rivers.reach(k));
-        }
+        PriorityFlood flood = new PriorityFlood(model, ground, rivers);
+        flood.run((column, row, label, atRim, known) -> areas.take(ground.area(column, row), label, atRim, known));
         for (int r = 0; r < map.reachCount(); r++) {
-            areas.open.set(r, rivers.isBeyond(r));
-            areas.sums[2 * r] = crossed.get(r) ? 0 : Double.NaN;
+            if (rivers.isBeyond(r) || flood.isBeyond(r)) {
+                areas.open.set(r);
+            }
+            if (!flood.isInside(r) && areas.sums[2 * r] + areas.sums[2 * r + 1] == 0) {
+                areas.sums[2 * r] = Double.NaN;
+            }
         }
-        new PriorityFlood(model, ground, rivers)
-                .run((column, row, label, atRim, known) -> areas.take(ground.area(column, row), label, atRim, known));
         return areas;
     }
 
@@ -69,7 +69,10 @@ public final class TerrainAreas {
         }
     }
 
-    /** The same network with each reach's areas among its numbers; reaches outside of the raster have none. */
+    /**
+     * The same network with each reach's areas among its numbers; reaches outside of the raster, or where it has no heights
+     * at its border, have none.
+     */
     public RiverMap map() {
         List<RiverMap.Reach> reaches = new ArrayList<>();
         for (int r = 0; r < map.reachCount(); r++) {

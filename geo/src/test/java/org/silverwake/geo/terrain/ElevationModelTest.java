@@ -89,4 +89,19 @@ class ElevationModelTest {
         assertThat(plain.elevation(180, -16.05).getAsDouble()).isCloseTo(10, within(ROUNDING));
         assertThat(plain.elevation(179.85, -16.05)).isEmpty();
     }
+
+    /** Some programs write a raster as one strip; as large as it is, it is read in bands. */
+    @Test
+    void oneLargeStripIsReadInBands(@TempDir Path folder) {
+        RasterFile raster = new RasterFile(2500, 2001, 32721, 500_000, 8_000_000, 10);
+        RasterFile.Heights heights =
+                (column, row) -> column == row ? Double.NaN : column * 0.5 + (row * 7919 % 2001) * 0.25;
+        ElevationModel model = ElevationModel.read(raster.writeAsOneStrip(folder.resolve("strip.tif"), heights), 1);
+        int wrong = 0;
+        for (int cell = 0; cell < 2500 * 2001; cell++) {
+            float expected = (float) heights.at(cell % 2500, cell / 2500);
+            wrong += Float.compare((float) model.height(cell), expected) == 0 ? 0 : 1;
+        }
+        assertThat(wrong).isZero();
+    }
 }

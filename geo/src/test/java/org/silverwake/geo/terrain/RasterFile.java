@@ -36,6 +36,15 @@ record RasterFile(int columns, int rows, int code, double west, double north, do
     }
 
     Path write(Path file, Heights heights) {
+        return write(file, heights, rows);
+    }
+
+    /** The same cells as one strip. */
+    Path writeAsOneStrip(Path file, Heights heights) {
+        return write(file, heights, 1);
+    }
+
+    private Path write(Path file, Heights heights, int strips) {
         try (SeekableByteChannel out = Files.newByteChannel(
                 file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
             long data = HEADER;
@@ -55,14 +64,14 @@ record RasterFile(int columns, int rows, int code, double west, double north, do
                 }
                 out.write(line.flip());
             }
-            out.write(tags((int) directory));
+            out.write(tags((int) directory, strips));
             return file;
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private ByteBuffer tags(int directory) {
+    private ByteBuffer tags(int directory, int strips) {
         int count = 14;
         int after = directory + 2 + 12 * count + 4;
         ByteBuffer more = buffer(8 * rows + 512);
@@ -73,12 +82,12 @@ record RasterFile(int columns, int rows, int code, double west, double north, do
         tag(tags, 258, 3, 1).putInt(32);
         tag(tags, 259, 3, 1).putInt(1);
         tag(tags, 262, 3, 1).putInt(1);
-        tag(tags, 273, 4, rows);
-        offsets(tags, more, after, true);
+        tag(tags, 273, 4, strips);
+        offsets(tags, more, after, strips, true);
         tag(tags, 277, 3, 1).putInt(1);
-        tag(tags, 278, 4, 1).putInt(1);
-        tag(tags, 279, 4, rows);
-        offsets(tags, more, after, false);
+        tag(tags, 278, 4, 1).putInt(rows / strips);
+        tag(tags, 279, 4, strips);
+        offsets(tags, more, after, strips, false);
         tag(tags, 339, 3, 1).putInt(3);
         tag(tags, 33550, 12, 3).putInt(after + more.position());
         more.putDouble(cell).putDouble(cell).putDouble(0);
@@ -103,12 +112,13 @@ record RasterFile(int columns, int rows, int code, double west, double north, do
     }
 
     /** Where strips begin, or how long they are; one alone stands in the tag itself. */
-    private void offsets(ByteBuffer tags, ByteBuffer more, int after, boolean begin) {
-        if (rows > 1) {
+    private void offsets(ByteBuffer tags, ByteBuffer more, int after, int strips, boolean begin) {
+        if (strips > 1) {
             tags.putInt(after + more.position());
         }
-        for (int row = 0; row < rows; row++) {
-            (rows > 1 ? more : tags).putInt(begin ? HEADER + 4 * columns * row : 4 * columns);
+        int length = 4 * columns * (rows / strips);
+        for (int strip = 0; strip < strips; strip++) {
+            (strips > 1 ? more : tags).putInt(begin ? HEADER + length * strip : length);
         }
     }
 

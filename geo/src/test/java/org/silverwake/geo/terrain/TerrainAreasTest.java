@@ -187,6 +187,23 @@ class TerrainAreasTest {
         assertThat(areas.isOpen(1)).isTrue();
     }
 
+    /** As at the corners of a raster that was turned into another coordinate system. */
+    @Test
+    void reachesWhereTheRastersBorderHasNoHeightsHaveNoAreaAndThoseThatComeFromThereAreOpen() {
+        TerrainAreas areas = Land.meters(9, 9)
+                .reach("a", "b", 4, 0, 4, 1.8)
+                .reach("b", "c", 4, 1.8, 4, 6)
+                .reach("c", "d", 4, 6, 4, 8)
+                .areas(folder, (column, row) -> row < 4 ? Double.NaN : 10 * Math.abs(column - 4) + 20 - row);
+        assertThat(areas.map().reach(0).numbers()).doesNotContainKey(TerrainAreas.LOCAL);
+        assertThat(areas.isOpen(0)).isTrue();
+        assertThat(local(areas, 1)).isPositive();
+        assertThat(areas.isOpen(1)).isTrue();
+        assertThat(local(areas, 2)).isPositive();
+        // its land lies at the raster's lower edge, where the valley's sides fall inward
+        assertThat(areas.drained() / CELL).isCloseTo(45, within(CELLS));
+    }
+
     /**
      * Area of 0.4 by 0.3 degrees on the ellipsoid between two latitudes: zone from the equator a^2 (1 - e^2) / 2 (sin p / (1 -
      * e^2 sin^2 p) + ln((1 + e sin p) / (1 - e sin p)) / (2 e)) per radian (Snyder 1987, Map projections, USGS PP 1395, eq. 3-12).
