@@ -38,26 +38,14 @@ final class WaterQuestions {
     /** Asks how discharge is known. */
     void water(List<String> states, Map<String, Guess> columns) {
         dialog.say("5. How much water flows?");
-        boolean attribute = columns.containsKey("discharge");
-        dialog.note("gauge: discharge measured at one place; yield: liters per second from each km2"
-                + (attribute
-                        ? "; column: " + columns.get("discharge").column()
-                                + " of the river file, the same in every state"
-                        : ""));
-        String way = dialog.askUntil(
-                "gauge or yield" + (attribute ? " or column" : ""), attribute ? "column" : "gauge", answer -> {
-                    String word = answer.toLowerCase(Locale.ROOT);
-                    if (word.equals("gauge") || word.equals("yield") || attribute && word.equals("column")) {
-                        return word;
-                    }
-                    throw new IllegalArgumentException("give one of these words");
-                });
+        boolean areas = columns.containsKey("drainage-area") || columns.containsKey("local-area");
+        String way = way(areas, Optional.ofNullable(columns.get("discharge")));
         switch (way) {
             case "gauge" -> gauge(states);
             case "yield" -> yields(states);
             default -> answers.put("discharge.method", "attribute");
         }
-        if (!columns.containsKey("drainage-area") && !columns.containsKey("local-area") && !way.equals("column")) {
+        if (!areas && !way.equals("column")) {
             dialog.note("The river file has no drainage areas: water is shared by length of river, which gives small"
                     + " headwaters too little. Elevation data can do better (rivers.elevation in the workbook).");
         }
@@ -65,6 +53,32 @@ final class WaterQuestions {
         answers.put("channel.manning-n", ROUGHNESS);
         answers.proposed("roughness of the channels: Manning n " + ROUGHNESS + " (common practice, no source)");
         classes();
+    }
+
+    private String way(boolean areas, Optional<Guess> discharge) {
+        List<String> ways = new ArrayList<>(List.of("gauge"));
+        String words = "gauge: discharge measured at one place";
+        if (areas) {
+            ways.add("yield");
+            words += "; yield: liters per second from each km2";
+        }
+        if (discharge.isPresent()) {
+            ways.add("column");
+            words += "; column: " + discharge.get().column() + " of the river file, the same in every state";
+        }
+        dialog.note(words);
+        String proposal = discharge.isPresent() ? "column" : "gauge";
+        return dialog.askUntil(String.join(" or ", ways), proposal, answer -> {
+            String word = answer.toLowerCase(Locale.ROOT);
+            if (word.equals("yield") && !areas) {
+                throw new IllegalArgumentException("yield needs the drainage areas, which the river file does not have;"
+                        + " give " + String.join(" or ", ways));
+            }
+            if (!ways.contains(word)) {
+                throw new IllegalArgumentException("give " + String.join(" or ", ways));
+            }
+            return word;
+        });
     }
 
     private void gauge(List<String> states) {
