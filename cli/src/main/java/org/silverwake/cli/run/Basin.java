@@ -81,6 +81,9 @@ public record Basin(
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
+        if (elevation.isPresent() && !ReachHeights.reach(layer, elevation.get())) {
+            throw notCovered(rivers.elevation().orElseThrow().file());
+        }
         CorrectionStep step = new CorrectionStep(scenario.corrections());
         AssemblyOptions options = options(layer, rivers, elevation).withCorrections(step.network());
         Assembled assembled = strict ? assembled(layer, options) : assembledOrDrawn(layer, options, step);
@@ -97,7 +100,7 @@ public record Basin(
         corrections.stream()
                 .filter(correction -> !correction.isApplied())
                 .forEach(correction -> warnings.add(correction.line()));
-        RiverMap map = raised(placement.map(), rivers.elevation(), elevation, warnings);
+        RiverMap map = raised(placement, rivers.elevation(), elevation, warnings);
         RiverNetwork network = network(map);
         return new Basin(
                 layer,
@@ -129,16 +132,16 @@ public record Basin(
 
     /** With heights, and drainage areas where these shall come from the raster. */
     private static RiverMap raised(
-            RiverMap placed,
+            Placement placement,
             Optional<ScenarioInput.Elevation> source,
             Optional<ElevationModel> elevation,
             List<String> warnings) {
         if (elevation.isEmpty() || source.isEmpty()) {
-            return placed;
+            return placement.map();
         }
-        RiverMap map = ReachHeights.sample(placed, elevation.get());
+        RiverMap map = ReachHeights.sample(placement.map(), elevation.get());
         cover(map, source.get().file(), warnings);
-        return source.get().drainageArea() ? RasterAreas.put(map, elevation.get(), warnings) : map;
+        return source.get().drainageArea() ? RasterAreas.put(map, elevation.get(), placement.points(), warnings) : map;
     }
 
     /** An elevation raster that misses the river is a mistake; one that misses some of it is told. */
@@ -148,14 +151,18 @@ public record Basin(
                         || !r.numbers().containsKey(ReachHeights.LOWER))
                 .count();
         if (missing == map.reachCount()) {
-            throw new GeoDataException(file.getFileName()
-                    + ": has no height at any reach of the river layer; give a raster that covers it and whose coordinate"
-                    + " system is right, or leave rivers.elevation out");
+            throw notCovered(file);
         }
         if (missing > 0) {
             warnings.add(file.getFileName() + ": has no height at an end of " + missing + " of " + map.reachCount()
                     + " reaches; their slope is taken otherwise where that is possible");
         }
+    }
+
+    private static GeoDataException notCovered(Path file) {
+        return new GeoDataException(file.getFileName()
+                + ": has no height at any reach of the river layer; give a raster that covers it and whose coordinate"
+                + " system is right, or leave rivers.elevation out");
     }
 
     private static AssemblyOptions options(

@@ -4,9 +4,11 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.terrain.TerrainAreas;
 import org.silverwake.model.network.RiverNetwork;
@@ -20,7 +22,7 @@ final class RasterAreas {
     private RasterAreas() {}
 
     /** The network with areas of the raster among its numbers; unchanged where every reach has one of the layer. */
-    static RiverMap put(RiverMap map, ElevationModel model, List<String> warnings) {
+    static RiverMap put(RiverMap map, ElevationModel model, List<PlacedPoint> points, List<String> warnings) {
         long lacking = map.reaches().stream().filter(RasterAreas::lacksArea).count();
         if (lacking == 0) {
             warnings.add("drainage area: every reach has one in the river layer; the raster's are not used"
@@ -35,7 +37,7 @@ final class RasterAreas {
                         ? ", " + squareKilometers(areas.unknown())
                                 + " without heights amid land are taken as pits, filled"
                         : ""));
-        open(map, areas, warnings);
+        open(map, areas, points, warnings);
         return areas.map();
     }
 
@@ -45,31 +47,40 @@ final class RasterAreas {
     }
 
     /** Where the raster ends before the land does, areas are lower bounds, all the way down. */
-    private static void open(RiverMap map, TerrainAreas areas, List<String> warnings) {
+    private static void open(RiverMap map, TerrainAreas areas, List<PlacedPoint> points, List<String> warnings) {
         RiverNetwork network = Basin.network(map);
-        boolean[] below = new boolean[map.reachCount()];
+        BitSet below = new BitSet(); // by index of the map
         List<String> names = new ArrayList<>();
-        int count = 0;
-        for (int r = 0; r < below.length; r++) {
+        for (int r = 0; r < network.size(); r++) {
             int reach = network.inputIndex(r);
-            int node = network.fromNode(r);
-            for (int k = 0; k < network.inCount(node); k++) {
-                below[r] |= below[network.in(node, k)];
-            }
             if (areas.isOpen(reach)) {
-                below[r] = true;
+                below.set(reach);
                 names.add(network.id(r));
             }
-            count += below[r] ? 1 : 0;
+            int node = network.fromNode(r);
+            for (int k = 0; k < network.inCount(node); k++) {
+                below.set(reach, below.get(reach) || below.get(network.inputIndex(network.in(node, k))));
+            }
         }
         if (!names.isEmpty()) {
+            List<String> at = points.stream()
+                    .filter(point -> below.get(point.headReach()))
+                    .map(point -> point.request().name())
+                    .distinct()
+                    .toList();
             warnings.add("drainage area: land at the raster's edge drains to " + names.size() + " reaches ("
-                    + String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-                    + (names.size() > NAMED ? ", ..." : "")
-                    + "), or they leave the raster; what lies beyond is not known, so that areas of these and of those below, "
-                    + count + " of " + map.reachCount()
-                    + ", may be too small; give a raster that covers the basin up to its divides");
+                    + first(names)
+                    + "), or they leave the raster; what lies beyond is not known, so that areas of these and of"
+                    + " those below, " + below.cardinality() + " of " + map.reachCount()
+                    + ", may be too small and their discharge wrong"
+                    + (at.isEmpty() ? "; none of the scenario's points lies there" : "; there lie " + first(at))
+                    + "; give a raster that covers the basin up to its divides");
         }
+    }
+
+    private static String first(List<String> names) {
+        return String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
+                + (names.size() > NAMED ? ", ..." : "");
     }
 
     private static String squareKilometers(double area) {

@@ -4,6 +4,7 @@
 package org.silverwake.cli.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -14,6 +15,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.terrain.ElevationModel;
+import org.silverwake.geo.write.Grid;
+import org.silverwake.geo.write.GridWriter;
 import org.silverwake.model.water.DrainageArea;
 
 /** The demo with areas from its raster, wholly and where the layer's are missing. */
@@ -29,6 +34,10 @@ class RasterAreasTest {
     private Path folder;
 
     private Outcome run(String column) throws IOException {
+        return MainRun.run(scenario(column), step -> {});
+    }
+
+    private Path scenario(String column) throws IOException {
         Path demo = Path.of("..", "scenarios", "lantern");
         try (Stream<Path> files = Files.list(demo)) {
             for (Path file : files.toList()) {
@@ -41,7 +50,20 @@ class RasterAreasTest {
         Files.writeString(
                 yaml,
                 text.replace(COLUMN, column).replace("dem.tif, unit: m}", "dem.tif, unit: m, drainage-area: true}"));
-        return MainRun.run(folder, step -> {});
+        return folder;
+    }
+
+    /** The eastern half of the demo's raster, moved to the west by some degrees. */
+    private void halve(double moved) {
+        Path file = folder.resolve("dem.tif");
+        ElevationModel whole = ElevationModel.read(file, 1);
+        float[] heights = new float[125 * 150];
+        for (int cell = 0; cell < heights.length; cell++) {
+            double longitude = -20.02 + (cell % 125 + 0.5) * 0.004;
+            double latitude = -29.72 - (cell / 125 + 0.5) * 0.004;
+            heights[cell] = (float) whole.elevation(longitude, latitude).orElse(Double.NaN);
+        }
+        GridWriter.write(file, new Grid(-20.02 - moved, -29.72, 0.004, 125, heights));
     }
 
     private static int reach(Outcome outcome, String id) {
@@ -85,5 +107,32 @@ class RasterAreasTest {
         Outcome outcome = run(COLUMN);
         assertThat(outcome.water().areaMethod()).isEqualTo("attribute");
         assertThat(outcome.warnings()).anySatisfy(w -> assertThat(w).contains("the raster's are not used"));
+    }
+
+    @Test
+    void whereTheRasterEndsItIsSaidWithThePointsBelow() throws IOException {
+        Path scenario = scenario("");
+        halve(0);
+        Outcome outcome = MainRun.run(scenario, step -> {});
+        assertThat(outcome.warnings())
+                .anySatisfy(w -> assertThat(w).startsWith("dem.tif: has no height at an end of"))
+                .anySatisfy(w -> assertThat(w).contains("reaches have no drainage area; they add no water"))
+                .anySatisfy(w -> assertThat(w)
+                        .startsWith("drainage area: land at the raster's edge drains to")
+                        .contains("may be too small and their discharge wrong; there lie "));
+        int outlet = reach(outcome, "L001");
+        assertThat(outcome.water().areas().orElseThrow().total(outlet) / SQUARE_KILOMETER)
+                .isLessThan(LAND);
+    }
+
+    @Test
+    void aRasterOfAnotherPlaceIsRefusedAsSuch() throws IOException {
+        Path scenario = scenario("");
+        halve(5);
+        assertThatThrownBy(() -> MainRun.run(scenario, step -> {}))
+                .isInstanceOf(GeoDataException.class)
+                .hasMessage(
+                        "dem.tif: has no height at any reach of the river layer; give a raster that covers it and whose"
+                                + " coordinate system is right, or leave rivers.elevation out");
     }
 }

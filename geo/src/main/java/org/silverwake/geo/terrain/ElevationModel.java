@@ -39,6 +39,9 @@ public final class ElevationModel implements ElevationSource {
     /** From a cell's center to its edge, with room for rounding in the raster's numbers [cells]. */
     private static final double HALF = 0.5 + 1e-6;
 
+    /** How the reader begins its word on a file without a place. */
+    private static final String NO_PLACE = "Raster to Model Transformation";
+
     private static final double FULL_TURN = 360;
 
     private final Path file;
@@ -104,8 +107,8 @@ public final class ElevationModel implements ElevationSource {
                 throw known;
             }
             throw new GeoDataException(
-                    file + ": cannot be read as a GeoTIFF elevation raster (" + firstLine(e)
-                            + "); give a GeoTIFF with one band of heights",
+                    file + ": cannot be read as a GeoTIFF elevation raster (" + reason(e)
+                            + "); give a GeoTIFF with one band of heights that says where it lies",
                     e);
         }
     }
@@ -160,10 +163,13 @@ public final class ElevationModel implements ElevationSource {
         throw new GeoDataException(file + ": says no coordinate system; give a raster that does");
     }
 
-    private static String firstLine(Exception e) {
+    private static String reason(Exception e) {
         String message = e.getMessage();
-        return message == null
-                ? e.getClass().getSimpleName()
+        if (message == null) {
+            return e.getClass().getSimpleName();
+        }
+        return message.startsWith(NO_PLACE)
+                ? "it does not say where its cells lie on the ground"
                 : message.lines().findFirst().orElse("");
     }
 

@@ -10,6 +10,8 @@ import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.assembly.ElevationSource;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.layer.LayerFeature;
+import org.silverwake.geo.layer.VectorLayer;
 
 /** Ground heights at the ends of reaches. */
 public final class ReachHeights {
@@ -40,6 +42,20 @@ public final class ReachHeights {
                     r.texts()));
         }
         return new RiverMap(reaches, map.nodeCount(), map.defects());
+    }
+
+    /** Whether there is a height anywhere at the vertices of a layer's lines. */
+    public static boolean reach(VectorLayer layer, ElevationSource source) {
+        for (LayerFeature feature : layer.features()) {
+            if (feature.geometry() != null) {
+                for (Coordinate at : feature.geometry().getCoordinates()) {
+                    if (source.elevation(at.x, at.y).isPresent()) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     private static void put(Map<String, Double> numbers, String key, Coordinate at, ElevationSource source) {
