@@ -9,14 +9,19 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.silverwake.cli.scenario.GuidelineFiles;
 import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.ReachClass;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.place.ReachesInside;
+import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineChoice.ReachGroup;
+import org.silverwake.model.screening.GuidelineLibrary;
+import org.silverwake.model.screening.Medium;
 
 /**
  * The scenario's classes of reaches, found on the river.
@@ -26,6 +31,7 @@ import org.silverwake.model.screening.GuidelineChoice.ReachGroup;
  */
 public record ReachClasses(List<ReachGroup> groups, List<String> warnings) {
     private static final int MOST_LISTED = 12;
+    private static final double KILOMETER = 1000;
 
     /** Copies the lists. */
     public ReachClasses {
@@ -61,7 +67,37 @@ public record ReachClasses(List<ReachGroup> groups, List<String> warnings) {
         if (!search.problems.isEmpty()) {
             throw new ScenarioException(search.problems);
         }
+        withoutRiverWater(scenario, basin, groups, search.warnings);
         return new ReachClasses(groups, search.warnings);
+    }
+
+    /** A class chooses all values of its reaches; one without a value of river water says nothing of the water there. */
+    private static void withoutRiverWater(
+            ScenarioInput scenario, Basin basin, List<ReachGroup> groups, List<String> warnings) {
+        if (ScreeningStep.chosen(scenario, new ArrayList<>()).stream().noneMatch(ReachClasses::isOfRiverWater)) {
+            return;
+        }
+        GuidelineLibrary library = GuidelineFiles.library(scenario.guidelines().ownTable());
+        for (int k = 0; k < groups.size(); k++) {
+            ReachGroup group = groups.get(k);
+            if (group.guidelines().stream().map(library::require).noneMatch(ReachClasses::isOfRiverWater)) {
+                double length = group.reaches().stream()
+                        .mapToDouble(basin.table()::length)
+                        .sum();
+                List<String> places = basin.points("place").stream()
+                        .filter(point -> group.reaches().contains(basin.reachAt(point)))
+                        .map(point -> point.request().name())
+                        .toList();
+                warnings.add(scenario.reachClasses().get(k).where() + ".guidelines: class " + group.name()
+                        + " has no value of river water, so nothing is said of the water of "
+                        + Numbers.shown(length / KILOMETER, 4) + " km of river"
+                        + (places.isEmpty() ? "" : " and of " + String.join(", ", places)));
+            }
+        }
+    }
+
+    private static boolean isOfRiverWater(Guideline guideline) {
+        return guideline.isOfReaches() && guideline.observable().medium() == Medium.SURFACE_WATER;
     }
 
     /** Notes what is not there while it searches. */

@@ -231,7 +231,8 @@ class MessyScenarioTest {
         Messy.Said said = messy.does("run");
         assertThat(said.code()).isZero();
         assertThat(said.all())
-                .contains("above                         0 people")
+                .contains("above                    0 km", "so nobody is counted; list where people live")
+                .doesNotContain("0 people")
                 .doesNotContain("released     ");
         assertThat(messy.table("sites.csv")).hasSize(1);
         assertThat(messy.table("places.csv")).hasSize(1);

@@ -291,6 +291,18 @@ class ReachClassRunTest {
         assertThat(river).isCloseTo(length / 1000, withinPercentage(PRINTED));
     }
 
+    @Test
+    void aClassWithoutAValueOfRiverWaterIsTold() {
+        classes("all:\n  {column: use, values: [I, II], guidelines: [CCME-SED-ISQG]}");
+        Messy.Said said = messy.does("run");
+        assertThat(said.code()).as("%s", said).isZero();
+        assertThat(said.all())
+                .contains("class all has no value of river water, so nothing is said of the water of ")
+                .contains("Up, Wick, Hut, Weir");
+        classes("all:\n  {column: use, values: [I, II], guidelines: [CCME-FW-iHg]}");
+        assertThat(messy.does("run").all()).doesNotContain("has no value of river water");
+    }
+
     /**
      * Three take water at one point, 100, 50 and 10 L/s: their mercury is in the same ratio.
      * The canal's plough layer is 40 ha x 0.2 m x 1300 kg/m3 = 1.04e8 kg, the pump's 2500 m2 x 0.15 m x 1300 = 487,500 kg.
