@@ -33,6 +33,7 @@ public final class Cautions {
         if (outcome.result().variants() > 1) {
             cautions.add("Where the form of mercury is not known, both extremes were run.");
         }
+        cautions.addAll(outcome.breaks().cautions());
         return List.copyOf(cautions);
     }
 }

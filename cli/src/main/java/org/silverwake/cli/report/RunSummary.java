@@ -36,6 +36,7 @@ public final class RunSummary {
             print.println("  " + gap);
         }
         budget(outcome, print);
+        outcome.breaks().lines().forEach(line -> print.println("  " + line));
         SampleSummary.compared(outcome, print);
         Abstractions.lines(outcome).forEach(line -> print.println("  " + line));
         defects(outcome.basin().map().defects(), print);

@@ -186,7 +186,7 @@ public record Basin(
                 NetworkCorrections.none());
     }
 
-    private static AssemblyOptions.Outlet outlet(VectorLayer layer, ScenarioInput.Outlet outlet) {
+    static AssemblyOptions.Outlet outlet(VectorLayer layer, ScenarioInput.Outlet outlet) {
         if (outlet.position().isEmpty()) {
             return AssemblyOptions.Outlet.ofFeature(outlet.feature().orElseThrow());
         }

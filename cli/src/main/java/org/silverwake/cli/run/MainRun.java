@@ -56,11 +56,13 @@ public final class MainRun {
         TransportInput input = MercuryStep.input(scenario, basin, water);
         SteadyResult result = carry(scenario, input);
         progress.step("screen");
-        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes);
+        Breaks breaks = Breaks.of(scenario, basin, result);
+        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes, breaks);
         List<String> sampleWarnings = new ArrayList<>();
         List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
+        warnings.addAll(breaks.warnings());
         if (screened.screening().compared().stream().noneMatch(Guideline::isOfReaches)) {
             warnings.add(
                     "none of the chosen guideline values is compared with river reaches, so no map is drawn; add one of"
@@ -73,6 +75,7 @@ public final class MainRun {
                 result,
                 screened.screening(),
                 screened.gaps(),
+                breaks,
                 SteadyRun.changeOnHalving(input, result),
                 samples,
                 SampleStep.compare(scenario, samples, basin, result),

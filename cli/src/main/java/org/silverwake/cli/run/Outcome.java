@@ -18,6 +18,7 @@ import org.silverwake.model.transport.SteadyResult;
  * @param result solids and mercury
  * @param screening the answers
  * @param gaps "no national value" lines
+ * @param breaks where mercury leaves the network though water may go on
  * @param changeOnHalving what cutting cells once more in two changes [-]
  * @param samples every row of the laboratories' tables, and where it lies
  * @param compared understood samples beside the model
@@ -30,6 +31,7 @@ public record Outcome(
         SteadyResult result,
         Screening screening,
         List<String> gaps,
+        Breaks breaks,
         double changeOnHalving,
         List<LocatedSample> samples,
         List<ComparedSample> compared,

@@ -42,11 +42,11 @@ final class ScreeningStep {
      */
     record Outcome(Screening screening, List<String> gaps) {}
 
-    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result, ReachClasses classes) {
+    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result, ReachClasses classes, Breaks breaks) {
         List<String> gaps = new ArrayList<>();
         List<Guideline> general = chosen(scenario, gaps);
         Screening screening = Screening.of(
-                values(scenario, basin, result),
+                values(scenario, basin, result, breaks),
                 withThoseOf(classes, scenario, general),
                 receptors(scenario, basin),
                 ScreeningRule.of(scenario.settings()),
@@ -98,7 +98,7 @@ final class ScreeningStep {
                 : Receptor.Kind.OTHER;
     }
 
-    private static ReachValues values(ScenarioInput scenario, Basin basin, SteadyResult result) {
+    private static ReachValues values(ScenarioInput scenario, Basin basin, SteadyResult result, Breaks breaks) {
         int n = basin.network().size();
         SuspendedValues solids = new SuspendedValues(result);
         ReachValues.Builder builder = ReachValues.builder(
@@ -110,10 +110,12 @@ final class ScreeningStep {
             if (!isWetInAnyState(result, r)) {
                 builder.notAssessed(r, NotAssessed.NO_WATER);
             } else if (!background && !result.isBelowSite(r)) {
-                builder.notAssessed(r, NotAssessed.NO_SOURCE_UPSTREAM);
+                builder.notAssessed(r, breaks.doubt(r).orElse(NotAssessed.NO_SOURCE_UPSTREAM));
             } else if (isWithinOneWidth(result, r)) {
                 builder.notAssessed(r, NotAssessed.NEAR_BANK_OUTFALL);
             }
+            int reach = r;
+            breaks.doubt(r).ifPresent(why -> builder.neverBelow(reach, why));
             for (int s = 0; s < scenario.states().size(); s++) {
                 if (result.isWet(s, r)) {
                     water(builder, result, solids, s, r);

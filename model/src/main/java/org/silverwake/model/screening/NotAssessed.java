@@ -11,6 +11,12 @@ public enum NotAssessed {
     NO_WATER("no water"),
     /** The reach ends nearer to a bank outfall than one channel width, where mixing over the width has not begun. */
     NEAR_BANK_OUTFALL("nearer to a bank outfall than one width"),
+    /** The river layer has an open gap above, over which mercury may come that was not carried on. */
+    GAP_UPSTREAM("an open gap in the river layer above"),
+    /** Mercury above runs to an end that is no outlet, so that a line there seems to run the wrong way. */
+    LOST_UPSTREAM("water above runs to an end that nobody named an outlet"),
+    /** An abstraction takes all its water in some flow state. */
+    EMPTIED("an abstraction takes all its water in a flow state"),
     /** The tide reaches here. */
     TIDAL("tidal"),
     /** The medium or form is not computed. */

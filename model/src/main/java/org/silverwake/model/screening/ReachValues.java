@@ -21,6 +21,7 @@ public final class ReachValues {
     private final double[][] bed;
     private final boolean[] dry;
     private final NotAssessed[] reasons;
+    private final NotAssessed[] doubts;
 
     private ReachValues(Builder from) {
         reaches = from.reaches;
@@ -29,6 +30,7 @@ public final class ReachValues {
         bed = from.bed;
         dry = from.dry;
         reasons = from.reasons;
+        doubts = from.doubts;
     }
 
     /** Which solution of the same river a value comes from. */
@@ -103,6 +105,11 @@ public final class ReachValues {
         return Optional.ofNullable(reasons[reach]);
     }
 
+    /** Why a reach cannot be said to be below a value, though it may be above; empty where it can. */
+    Optional<NotAssessed> neverBelow(int reach) {
+        return Optional.ofNullable(doubts[reach]);
+    }
+
     /** Whether a measure was computed at all. */
     boolean has(Measure measure) {
         return water.containsKey(measure);
@@ -138,6 +145,7 @@ public final class ReachValues {
         private double[][] bed;
         private final boolean[] dry;
         private final NotAssessed[] reasons;
+        private final NotAssessed[] doubts;
 
         private Builder(int reaches, List<Double> shares) {
             if (reaches < 1 || shares.isEmpty() || shares.stream().anyMatch(s -> !(s > 0 && s <= 1))) {
@@ -148,6 +156,7 @@ public final class ReachValues {
             this.shares = List.copyOf(shares);
             this.dry = new boolean[reaches * shares.size()];
             this.reasons = new NotAssessed[reaches];
+            this.doubts = new NotAssessed[reaches];
         }
 
         /**
@@ -187,6 +196,12 @@ public final class ReachValues {
         /** Says that a reach is not assessed, and why; its values may then be left out. */
         public Builder notAssessed(int reach, NotAssessed reason) {
             reasons[reach] = reason;
+            return this;
+        }
+
+        /** Says that mercury may reach a reach that its values leave out, and why: it is not assessed where it would be below. */
+        public Builder neverBelow(int reach, NotAssessed reason) {
+            doubts[reach] = reason;
             return this;
         }
 

@@ -263,9 +263,15 @@ public final class Screening {
     /** A band of nothing but zeros is no finding: nothing upstream was stated. */
     private ScreeningRow assessed(Guideline guideline, int reach, Values found, List<Integer> leftOut) {
         if (found.band().high() == 0) {
-            return notAssessed(guideline, reach, NotAssessed.NO_SOURCE_UPSTREAM, leftOut);
+            return notAssessed(
+                    guideline, reach, values.neverBelow(reach).orElse(NotAssessed.NO_SOURCE_UPSTREAM), leftOut);
         }
-        return new ScreeningRow(reach, guideline, rule.judge(found.band(), guideline), Optional.of(found), leftOut);
+        ScreeningRule.Verdict verdict = rule.judge(found.band(), guideline);
+        Optional<NotAssessed> doubt =
+                values.neverBelow(reach).filter(why -> verdict.answer() == Answer.BELOW_BY_THIS_ESTIMATE);
+        return doubt.isPresent()
+                ? notAssessed(guideline, reach, doubt.get(), leftOut)
+                : new ScreeningRow(reach, guideline, verdict, Optional.of(found), leftOut);
     }
 
     private static ScreeningRow notAssessed(Guideline guideline, int reach, NotAssessed reason, List<Integer> leftOut) {
