@@ -66,8 +66,10 @@ final class ReferencePage {
             easting and northing these then are.
 
             `datum` is a name of the table below or an EPSG code; WGS 84 if blank. Older national datums differ from WGS 84 by
-            100 to 400 m. The shift is the one of best stated accuracy that the EPSG Dataset (v10.076) has for the place; how far it
-            moved a point, where to, and how far others would have moved it is told by `check` and `run`. Where none is known the
+            100 to 400 m. The shift is the one of best stated accuracy among those of the EPSG Dataset (v10.076) whose area, as a
+            box, holds the place; a neighbor country may be among them. How far it moved a point, where to, and how far others
+            would have moved it is told by `check` and `run`, by name where they part by more than they are good to. The code of a
+            projected system takes the same shifts; on a layer of that very system, the layer's. Where none is known the
             point is refused. `unknown`, `UNKWN`, `other` and the like are taken as WGS 84 with a warning.
 
             `accuracy` is how far off the position may be, as the receiver showed it. Where another river lies that near, a

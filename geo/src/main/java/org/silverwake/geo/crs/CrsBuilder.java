@@ -145,6 +145,11 @@ final class CrsBuilder {
         }
     }
 
+    /** From a system to the degrees of its own datum: no shift is computed. */
+    static MathTransform toOwnDegrees(CoordinateReferenceSystem system) throws FactoryException {
+        return Factories.OPERATIONS.createOperation(system, degreesOn(system)).getMathTransform();
+    }
+
     /** Degrees on the system's own datum: for modern datums that is WGS 84, so no shift is computed. */
     private static CoordinateReferenceSystem degreesOn(CoordinateReferenceSystem system) {
         GeodeticDatum datum = (GeodeticDatum) ((SingleCRS) system).getDatum();

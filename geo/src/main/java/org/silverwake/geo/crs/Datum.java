@@ -18,6 +18,8 @@ import java.util.List;
  */
 record Datum(
         String code, String name, String ellipsoid, double semiMajor, double inverseFlattening, List<Shift> shifts) {
+    private static final double FULL_TURN = 360;
+
     Datum {
         shifts = List.copyOf(shifts);
     }
@@ -27,12 +29,13 @@ record Datum(
      *
      * @param operation EPSG code
      * @param parameters dx, dy, dz [m], rx, ry, rz [seconds of arc], scale [parts per million], as TOWGS84 has them
-     * @param accuracy as EPSG states it [m]
+     * @param accuracy as EPSG states it [m]; infinite where it states none
      * @param area where it holds, in words
      * @param south of its box [degrees]
      * @param north of its box [degrees]
      * @param west of its box [degrees]
-     * @param east of its box [degrees]
+     * @param east of its box [degrees]; less than west where the box holds the antimeridian
+     * @param sea whether its area lies at sea alone
      */
     record Shift(
             String operation,
@@ -42,17 +45,35 @@ record Datum(
             double south,
             double north,
             double west,
-            double east) {
+            double east,
+            boolean sea) {
         Shift {
             parameters = List.copyOf(parameters);
         }
 
         boolean covers(double longitude, double latitude) {
-            return latitude >= south && latitude <= north && longitude >= west && longitude <= east;
+            boolean along =
+                    west <= east ? longitude >= west && longitude <= east : longitude >= west || longitude <= east;
+            return along && latitude >= south && latitude <= north;
         }
 
         private double box() {
-            return (north - south) * (east - west);
+            return (north - south) * ((east - west + FULL_TURN) % FULL_TURN);
+        }
+
+        /** What it is, for people: its EPSG code, area and accuracy. */
+        String title() {
+            return operation + " (" + area + "; "
+                    + (Double.isInfinite(accuracy) ? "accuracy not known" : "good to " + whole(accuracy) + " m") + ")";
+        }
+
+        /** As far as the accuracy tells [m]; of those that tell none, 1. */
+        double doubt() {
+            return Double.isInfinite(accuracy) ? 1 : accuracy;
+        }
+
+        private static String whole(double meters) {
+            return meters == Math.rint(meters) ? String.valueOf((long) meters) : String.valueOf(meters);
         }
 
         private int number() {
@@ -60,11 +81,16 @@ record Datum(
         }
     }
 
-    /** The ways that hold at a place, the one of best stated accuracy first, of equal ones the newest. */
+    /**
+     * The ways whose area's box holds a place, the one of best stated accuracy first, of equal ones the newest; those of
+     * areas at sea and those without a stated accuracy last. A box is no border: a neighbor country's may be among them,
+     * and first.
+     */
     List<Shift> shiftsAt(double longitude, double latitude) {
         return shifts.stream()
                 .filter(shift -> shift.covers(longitude, latitude))
-                .sorted(Comparator.comparingDouble(Shift::accuracy)
+                .sorted(Comparator.comparing(Shift::sea)
+                        .thenComparingDouble(Shift::accuracy)
                         .thenComparing(Comparator.comparingInt(Shift::number).reversed())
                         .thenComparingDouble(Shift::box))
                 .toList();

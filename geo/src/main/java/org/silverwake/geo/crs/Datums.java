@@ -20,7 +20,9 @@ import org.silverwake.model.table.CsvTable;
 
 /**
  * Geodetic datums by the names that stand on field sheets and in receivers. Codes, names, ellipsoids and shifts come from
- * the EPSG Dataset v10.076 of IOGP (as PROJ 9.1.1 carries it); the other names are from memory.
+ * the EPSG Dataset v10.076 of IOGP (as PROJ 9.1.1 carries it): every transformation to WGS 84 in force there by three
+ * translations, seven parameters of either rotation, or those about a point (Molodensky-Badekas), brought to the seven of
+ * a position vector; an accuracy of 999 m, which says that none is known, is left blank. The other names are from memory.
  */
 public final class Datums {
     /** The code of WGS 84 degrees. */
@@ -172,12 +174,13 @@ public final class Datums {
         return new Datum.Shift(
                 row.value("operation"),
                 parameters,
-                number(row, "accuracy_m"),
+                row.value("accuracy_m").isEmpty() ? Double.POSITIVE_INFINITY : number(row, "accuracy_m"),
                 row.value("area"),
                 number(row, "south"),
                 number(row, "north"),
                 number(row, "west"),
-                number(row, "east"));
+                number(row, "east"),
+                row.value("sea").equals("yes"));
     }
 
     private static double number(CsvTable.Row row, String column) {

@@ -4,6 +4,7 @@
 package org.silverwake.geo.crs;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,17 +17,20 @@ import org.silverwake.geo.crs.PointSystem.Kind;
 
 /**
  * Brings points given in any {@link PointSystem} to WGS 84 degrees, and says by how much an older datum moved them. Where
- * EPSG has several transformations for a place, the one of best stated accuracy is taken, and how far the others would
- * have put the point is told. A datum without a known way is refused, never taken as WGS 84.
+ * EPSG has several transformations whose area's box holds a place, the one of best stated accuracy is taken, and how far
+ * the others would have put the point is told, by name where they are of other areas and lie apart by more than
+ * it is good to. A datum without a known way is refused, never taken as WGS 84.
  */
 public final class PointReader {
     private static final List<String> COMPASS =
             List.of("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west");
     private static final double SECTOR = 45;
     private static final int NAMED = 6;
+    private static final String REGISTER = "the EPSG register's own transformation";
 
     private final LayerCrs layer;
     private final Map<String, LayerCrs> systems = new HashMap<>();
+    private final Map<String, Optional<OwnDegrees>> grids = new HashMap<>();
 
     /** A reader beside a layer. */
     public PointReader(LayerCrs layer) {
@@ -51,8 +55,28 @@ public final class PointReader {
      * @param direction compass direction in words
      * @param doubtMeters how far the other known transformations would have put the point from here [m]; 0 where there is
      *     no other
+     * @param others those of other areas, whose boxes hold the place too, that part from it by more than it is good to
      */
-    public record Shift(String datum, String operation, double meters, String direction, double doubtMeters) {}
+    public record Shift(
+            String datum,
+            String operation,
+            double meters,
+            String direction,
+            double doubtMeters,
+            List<OtherWay> others) {
+        /** Copies the list. */
+        public Shift {
+            others = List.copyOf(others);
+        }
+    }
+
+    /**
+     * Another transformation for a place.
+     *
+     * @param operation its EPSG code, area and accuracy
+     * @param meters how far from the applied one it would have put the point [m]
+     */
+    public record OtherWay(String operation, double meters) {}
 
     /**
      * The point in WGS 84 degrees.
@@ -66,7 +90,7 @@ public final class PointReader {
             return fix(layer, x, y);
         }
         if (system.kind() == Kind.GRID) {
-            return fix(registered(system.datum(), false), x, y);
+            return grid(system.datum(), x, y);
         }
         LayerCrs plain = unshifted(system);
         if (system.datum().equals(Datums.WGS84)) {
@@ -83,7 +107,25 @@ public final class PointReader {
         }
         Fix before = fix(plain, x, y);
         Fix after = fix(registered(system.datum(), true), x, y);
-        return moved(before, after, system.datum(), "the EPSG register's own transformation", 0);
+        return moved(before, after, system.datum(), REGISTER, 0, List.of());
+    }
+
+    /** A projected system's numbers, by the same table as those of its datum's degrees; the layer's own go as it does. */
+    private Fix grid(String code, double x, double y) {
+        Optional<OwnDegrees> own = grids.computeIfAbsent(code, OwnDegrees::of);
+        if (own.isEmpty()) {
+            return fix(registered(code, false), x, y);
+        }
+        Datum datum = own.get().datum();
+        double[] lonLat = own.get().toDegrees(x, y);
+        Fix before = new Fix(lonLat[0], lonLat[1], Optional.empty());
+        if (layer.name().endsWith("(" + code + ")")) {
+            return moved(before, fix(layer, x, y), datum.title(), REGISTER + ", as the layer", 0, List.of());
+        }
+        if (datum.shifts().isEmpty()) {
+            return moved(before, fix(registered(code, false), x, y), datum.title(), REGISTER, 0, List.of());
+        }
+        return shifted(PointSystem.degrees(datum.code()), datum, before, lonLat[0], lonLat[1]);
     }
 
     private Fix shifted(PointSystem system, Datum datum, Fix before, double x, double y) {
@@ -94,12 +136,18 @@ public final class PointReader {
         Datum.Shift best = shifts.get(0);
         Fix after = fix(on(system, datum, best), x, y);
         double doubt = 0;
+        Map<String, OtherWay> others = new LinkedHashMap<>();
         for (Datum.Shift other : shifts.subList(1, shifts.size())) {
-            doubt = Math.max(doubt, between(after, fix(on(system, datum, other), x, y)).s12);
+            double meters = between(after, fix(on(system, datum, other), x, y)).s12;
+            if (other.sea() == best.sea()) {
+                doubt = Math.max(doubt, meters);
+                if (meters > best.doubt() && !other.area().equals(best.area())) {
+                    others.putIfAbsent(other.area(), new OtherWay(other.title(), meters));
+                }
+            }
         }
-        String operation = "transformation " + best.operation() + " (" + best.area() + "; good to "
-                + whole(best.accuracy()) + " m)";
-        return moved(before, after, datum.title(), operation, doubt);
+        return moved(
+                before, after, datum.title(), "transformation " + best.title(), doubt, List.copyOf(others.values()));
     }
 
     private static String noWay(Datum datum, Fix at) {
@@ -114,7 +162,8 @@ public final class PointReader {
                 + "; give the position in another datum, such as WGS 84";
     }
 
-    private static Fix moved(Fix before, Fix after, String datum, String operation, double doubt) {
+    private static Fix moved(
+            Fix before, Fix after, String datum, String operation, double doubt, List<OtherWay> others) {
         GeodesicData line = between(before, after);
         if (line.s12 == 0) {
             return after;
@@ -123,7 +172,7 @@ public final class PointReader {
         return new Fix(
                 after.longitude,
                 after.latitude,
-                Optional.of(new Shift(datum, operation, line.s12, COMPASS.get(sector), doubt)));
+                Optional.of(new Shift(datum, operation, line.s12, COMPASS.get(sector), doubt, others)));
     }
 
     private static GeodesicData between(Fix a, Fix b) {
@@ -162,9 +211,5 @@ public final class PointReader {
                     + " to WGS 84 is known; give the position in another datum, such as WGS 84");
         }
         return crs;
-    }
-
-    private static String whole(double meters) {
-        return meters == Math.rint(meters) ? String.valueOf((long) meters) : String.valueOf(meters);
     }
 }

@@ -53,6 +53,24 @@ final class ShiftNotes {
                 + (doubt < 1
                         ? ""
                         : "; other transformations known for the place lie up to " + FarPoint.distance(doubt)
-                                + " from it");
+                                + " from it")
+                + others(points);
+    }
+
+    private static String others(List<Moved> points) {
+        Map<String, Double> others = new LinkedHashMap<>();
+        points.forEach(
+                p -> p.shift.others().forEach(other -> others.merge(other.operation(), other.meters(), Math::max)));
+        if (others.isEmpty()) {
+            return "";
+        }
+        String named = others.entrySet().stream()
+                .limit(NAMED)
+                .map(other -> other.getKey() + ": " + FarPoint.distance(other.getValue()))
+                .collect(Collectors.joining("; "));
+        return ". The boxes of other areas hold the place too, and what the program takes is the best stated accuracy,"
+                + " not the country: " + named
+                + (others.size() > NAMED ? "; and " + (others.size() - NAMED) + " more" : "")
+                + "; where the place lies in one of these, take its position in WGS 84";
     }
 }

@@ -50,7 +50,7 @@ class PointReaderTest {
     void agreesWithTheGuidanceNoteOnThreeParameters() {
         Datum ed50 = Datums.find("EPSG:4230").orElseThrow();
         var shift = new Datum.Shift(
-                "EPSG:0", List.of(-84.87, -96.49, -116.95, 0.0, 0.0, 0.0, 0.0), 1, "", -90, 90, -180, 180);
+                "EPSG:0", List.of(-84.87, -96.49, -116.95, 0.0, 0.0, 0.0, 0.0), 1, "", -90, 90, -180, 180, false);
         double[] lonLat = LayerCrs.of(ed50.degrees(shift)).toLonLat(dms(2, 7, 51.477), dms(53, 48, 36.565));
         assertThat(lonLat[0]).isCloseTo(dms(2, 7, 46.38), within(0.005 / 3600));
         assertThat(lonLat[1]).isCloseTo(dms(53, 48, 33.82), within(0.005 / 3600));
@@ -166,6 +166,89 @@ class PointReaderTest {
         assertThatThrownBy(() -> read(PointSystem.grid("EPSG:4326"), 40, 12))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("is a system of degrees");
+    }
+
+    /** References: cct of PROJ 9.1.1 with the EPSG operation named last; the places are those of gold workings. */
+    @ParameterizedTest
+    @CsvSource({
+        "Bogota 1975, -75, 6, EPSG:15723",
+        "Bogota 1975, -74, 8, EPSG:15721",
+        "Bogota 1975, -77.5, 12.5, EPSG:1125",
+        "Pulkovo 1942, 60, 55, EPSG:5044",
+        "Pulkovo 1942, -172, 65, EPSG:5044",
+        "PSAD56, -64, 7, EPSG:1095",
+        "Minna, 7, 9, EPSG:1168",
+        "AGD66, 148, -36, EPSG:1666",
+        "Ocotepeque 1935, -84, 10, EPSG:6889",
+    })
+    void aWholeCountryHasATransformationNotItsOilFieldsAlone(String datum, double x, double y, String operation)
+            throws IOException, InterruptedException {
+        Fix fix = read(PointSystem.degrees(Datums.code(datum)), x, y);
+        assertThat(fix.shift())
+                .hasValueSatisfying(s -> assertThat(s.operation()).contains(operation));
+        assumeTrue(hasCs2cs(), "no cct on this machine: the place is not compared with another program");
+        double[] other = cct(operation, x, y);
+        assertThat(Geodesy.distance(fix.longitude(), fix.latitude(), other[0], other[1]))
+                .isLessThan(MOLODENSKY);
+    }
+
+    private static double[] cct(String operation, double x, double y) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder("cct", "-d", "10", operation).start();
+        process.getOutputStream()
+                .write(String.format(Locale.ROOT, "%s %s 0 0%n", y, x).getBytes(StandardCharsets.US_ASCII));
+        process.getOutputStream().close();
+        String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+        process.waitFor();
+        String[] parts = out.strip().split("\\s+");
+        return new double[] {Double.parseDouble(parts[1]), Double.parseDouble(parts[0])};
+    }
+
+    @Test
+    void aNeighborCountrysTransformationIsNamedBesideTheOneTaken() {
+        PointReader.Shift guyana = read(PointSystem.degrees(Datums.code("SAD69")), -58.9, 5.0)
+                .shift()
+                .orElseThrow();
+        assertThat(guyana.operation()).contains("(Brazil; good to 5 m)");
+        assertThat(guyana.others()).anySatisfy(other -> {
+            assertThat(other.operation()).isEqualTo("EPSG:1872 (Guyana - onshore; good to 12 m)");
+            assertThat(other.meters()).isBetween(5.0, 30.0);
+        });
+        PointReader.Shift tanzania = read(PointSystem.degrees(Datums.code("Arc 1960")), 37, -3)
+                .shift()
+                .orElseThrow();
+        assertThat(tanzania.others())
+                .extracting(PointReader.OtherWay::operation)
+                .anyMatch(operation -> operation.contains("Tanzania"));
+    }
+
+    @Test
+    void anAccuracyThatNobodyKnowsComesLastAndIsNoNumber() {
+        PointReader.Shift segara =
+                read(PointSystem.degrees(Datums.code("Segara")), 116, 3).shift().orElseThrow();
+        assertThat(segara.operation()).contains("EPSG:1897 (Indonesia - Kalimantan E; accuracy not known)");
+        for (String code : Datums.names().values()) {
+            assertThat(Datums.find(code).orElseThrow().shifts())
+                    .as(code)
+                    .noneMatch(shift -> shift.accuracy() >= 900 && Double.isFinite(shift.accuracy()));
+        }
+        List<Datum.Shift> russia = Datums.find("EPSG:4284").orElseThrow().shiftsAt(60, 60);
+        assertThat(russia.get(russia.size() - 1).operation()).isEqualTo("EPSG:1254");
+    }
+
+    @Test
+    void aProjectedSystemsCodeLeadsWhereItsDatumAndZoneDo() {
+        Fix named = read(PointSystem.utm(21, true, Datums.code("SAD69")), 623_456.7, 9_308_123.4);
+        Fix coded = read(PointSystem.grid("EPSG:29191"), 623_456.7, 9_308_123.4);
+        assertThat(Geodesy.distance(named.longitude(), named.latitude(), coded.longitude(), coded.latitude()))
+                .isLessThan(MOLODENSKY);
+        assertThat(coded.shift().orElseThrow().operation())
+                .isEqualTo(named.shift().orElseThrow().operation());
+        // on a layer of that very system, points go as the layer does, and it is told
+        LayerCrs layer = LayerCrs.of("EPSG:29191");
+        Fix own = new PointReader(layer).read(PointSystem.grid("EPSG:29191"), 623_456.7, 9_308_123.4);
+        double[] onLayer = layer.toLonLat(623_456.7, 9_308_123.4);
+        assertThat(own.longitude()).isCloseTo(onLayer[0], PRINTED);
+        assertThat(own.shift().orElseThrow().operation()).contains("as the layer");
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.assembly.Sketch;
 import org.silverwake.geo.crs.LayerCrs;
+import org.silverwake.geo.crs.PointReader;
 import org.silverwake.geo.crs.PointSystem;
 
 class AccuracyAndDatumTest {
@@ -108,6 +109,23 @@ class AccuracyAndDatumTest {
                 .contains(" m to the east, from datum WGS 72 (EPSG:4322) to WGS 84, by transformation EPSG:1238");
         // 0.554 seconds of arc to the east (EPSG:1238)
         assertThat(placement.points().get(0).longitude() - c.x).isCloseTo(0.554 / 3600, within(ROUNDING));
+    }
+
+    @Test
+    void theNoteNamesTheTransformationsOfNeighborCountries() {
+        ShiftNotes notes = new ShiftNotes();
+        PointSystem old = PointSystem.degrees("EPSG:4618");
+        PointRequest request = new PointRequest(
+                "site", "Camp", "sites.csv:2", -58.9, 5.0, old, OptionalDouble.empty(), 500, Optional.empty());
+        notes.add(
+                request,
+                new PointReader(LayerCrs.wgs84()).read(old, -58.9, 5.0).shift().orElseThrow());
+        assertThat(notes.lines())
+                .singleElement()
+                .asString()
+                .contains("(Brazil; good to 5 m)")
+                .contains("The boxes of other areas hold the place too")
+                .containsPattern("EPSG:1872 \\(Guyana - onshore; good to 12 m\\): \\d+ m");
     }
 
     @Test
