@@ -25,19 +25,33 @@ final class FieldSheetsOption {
     @Option(
             names = "--one-in",
             paramLabel = "N",
-            defaultValue = "" + FieldKit.EVERY,
-            description = "One duplicate and one field blank for every N samples of a kind (default ${DEFAULT-VALUE}).")
-    private int every;
+            description =
+                    "One duplicate and one field blank for every N samples of a kind (default " + FieldKit.EVERY + ").")
+    private Optional<String> every;
 
     /** Whether field sheets are asked for. */
     boolean isGiven() {
         return scenario.isPresent();
     }
 
+    /** What is wrong with the options beside each other; empty where nothing is. */
+    Optional<String> problem() {
+        if (every.isPresent() && scenario.isEmpty()) {
+            return Optional.of("--one-in counts the bottles of field sheets; give --field-sheets SCENARIO with it");
+        }
+        return every.filter(written -> !written.matches("[1-9]\\d{0,8}"))
+                .map(written -> "--one-in " + written + ": give a whole number, 1 or more");
+    }
+
     /** Writes them into a folder and says so; the exit code. */
     int write(Path folder, PrintWriter print) {
         ScenarioInput input = ScenarioReader.read(scenario.orElseThrow(), PointLayers::table);
-        FieldKit.write(input, Basin.of(input), folder, every).forEach(print::println);
+        FieldKit.write(
+                        input,
+                        Basin.of(input),
+                        folder,
+                        every.map(Integer::valueOf).orElse(FieldKit.EVERY))
+                .forEach(print::println);
         print.flush();
         return 0;
     }

@@ -52,6 +52,9 @@ public final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
+        fieldSheets.problem().ifPresent(problem -> {
+            throw new ParameterException(spec.commandLine(), problem);
+        });
         if (fieldSheets.isGiven()) {
             return fieldSheets.write(folder, print);
         }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.silverwake.cli.scenario.Corrections;
 import org.silverwake.cli.scenario.Corrections.Action;
 import org.silverwake.cli.scenario.Corrections.Row;
@@ -79,16 +81,55 @@ final class CorrectionStep {
     /** The points, those moved at their new positions. */
     List<PointRequest> moved(List<PointRequest> requests, LayerCrs crs) {
         List<Row> moves = corrections.rows(Action.MOVE);
-        return moves.isEmpty()
-                ? requests
-                : requests.stream().map(request -> moved(request, moves, crs)).toList();
+        List<PointRequest> points = new ArrayList<>(requests);
+        for (Row move : moves) {
+            List<Integer> named = IntStream.range(0, requests.size())
+                    .filter(i -> requests.get(i).kind().equals(move.kind())
+                            && requests.get(i).name().equals(move.name()))
+                    .boxed()
+                    .toList();
+            for (int i : meant(move, named, requests, crs)) {
+                if (applies(requests.get(i), move, crs)) {
+                    points.set(i, at(requests.get(i), move));
+                }
+            }
+        }
+        return points;
     }
 
-    private PointRequest moved(PointRequest request, List<Row> moves, LayerCrs crs) {
-        Optional<Row> move = moves.stream()
-                .filter(row -> row.kind().equals(request.kind()) && row.name().equals(request.name()))
-                .findFirst();
-        return move.isPresent() && applies(request, move.get(), crs) ? at(request, move.get()) : request;
+    /** Of the points of a row's name those it is about: bottles of one code may stand at several positions. */
+    private List<Integer> meant(Row move, List<Integer> named, List<PointRequest> requests, LayerCrs crs) {
+        List<Optional<Position>> places =
+                named.stream().map(i -> position(requests.get(i), crs)).toList();
+        if (places.stream().allMatch(place -> isSame(place, places.get(0)))) {
+            return named;
+        }
+        if (move.was().isEmpty()) {
+            String where = named.stream().map(i -> requests.get(i).where()).collect(Collectors.joining(", "));
+            note(
+                    move,
+                    Status.DOES_NOT_FIT,
+                    "\"" + move.name() + "\" stands at several positions (" + where + "), and it is not told which of"
+                            + " them moves; nothing was moved; give was_longitude and was_latitude, the position before");
+            return List.of();
+        }
+        List<Integer> there = IntStream.range(0, named.size())
+                .filter(k -> isSame(places.get(k), move.was()))
+                .mapToObj(named::get)
+                .toList();
+        if (!there.isEmpty()) {
+            return there;
+        }
+        return IntStream.range(0, named.size())
+                .filter(k -> isSame(places.get(k), move.at()))
+                .mapToObj(named::get)
+                .findFirst()
+                .map(List::of)
+                .orElseGet(() -> named.subList(0, 1));
+    }
+
+    private static boolean isSame(Optional<Position> one, Optional<Position> other) {
+        return one.isPresent() == other.isPresent() && (one.isEmpty() || isSame(one.get(), other.get()));
     }
 
     private boolean applies(PointRequest request, Row move, LayerCrs crs) {

@@ -4,6 +4,7 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -34,15 +35,15 @@ public final class SampleStep {
         }
         Locator locator = new Locator(basin.map(), basin.layer().crs());
         CorrectionStep step = new CorrectionStep(scenario.corrections());
+        Iterator<PointRequest> requests =
+                step.moved(requests(scenario), basin.layer().crs()).iterator();
         for (Sample sample : scenario.samples()) {
             if (!sample.isUsable()) {
                 boolean understood = sample.row().standing() == Standing.UNDERSTOOD;
                 located.add(new LocatedSample(sample, Optional.empty(), understood ? sample.unplaced() : ""));
                 continue;
             }
-            List<PointRequest> request =
-                    step.moved(List.of(request(scenario, sample)), basin.layer().crs());
-            LocatedPoint point = locator.locate(request.get(0));
+            LocatedPoint point = locator.locate(requests.next());
             warnings.addAll(point.warnings());
             located.add(new LocatedSample(sample, point.at(), point.refusal()));
         }

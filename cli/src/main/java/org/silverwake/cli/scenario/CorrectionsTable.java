@@ -196,7 +196,12 @@ final class CorrectionsTable {
     /** One row for one thing. */
     private void once(TableRow row, Row read) {
         String thing = switch (read.action()) {
-            case MOVE -> "the " + read.kind() + " " + read.name();
+            case MOVE ->
+                "the " + read.kind() + " " + read.name()
+                        // bottles of one code may stand at several positions
+                        + (read.kind().equals("sample")
+                                ? read.was().map(Position::toString).orElse("")
+                                : "");
             case TURN -> "the direction of " + read.features() + ends(read);
             case OUTLET -> "the outlet at " + read.features();
             case REFUSE, ACCEPT ->

@@ -47,10 +47,19 @@ final class CsvFile {
     private static Optional<Table> read(Path file, Problems problems, Function<String, HeadingLine> headings) {
         String label = file.getFileName().toString();
         try {
-            HeadingLine from = headings.apply(decode(Files.readAllBytes(file)));
+            byte[] bytes = Files.readAllBytes(file);
+            if (isWorkbook(bytes)) {
+                problems.add(label, "is a workbook, not text; save it as CSV (comma or semicolon separated)");
+                return Optional.empty();
+            }
+            HeadingLine from = headings.apply(decode(bytes));
             return table(label, from.text(), from.separator(), problems);
         } catch (CsvParseException e) {
-            problems.add(label, "is not a table (" + e.getMessage() + "); check its quotes");
+            String line = String.valueOf(e.getMessage()).replaceAll("(?s).*?\\bline (\\d+).*|.*", "$1");
+            problems.add(
+                    line.isEmpty() ? label : label + ":" + line,
+                    "cannot be read as rows of a table from here on; a quote that is opened is not closed, or a cell is"
+                            + " too long");
         } catch (IOException | UncheckedIOException e) {
             problems.add(label, "cannot be read as text (" + e.getMessage() + "); save it as CSV in UTF-8");
         }
@@ -130,6 +139,12 @@ final class CsvFile {
             }
         }
         return point ? DecimalMark.POINT : DecimalMark.COMMA;
+    }
+
+    /** Whether the file is a zip, as workbooks are now, or a compound file, as they were. */
+    private static boolean isWorkbook(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(4, bytes.length), StandardCharsets.ISO_8859_1);
+        return start.equals("PK\u0003\u0004") || start.equals("\u00d0\u00cf\u0011\u00e0");
     }
 
     /** The separator that the heading line holds more of, outside quotes. */

@@ -65,6 +65,7 @@ final class PlaceTables {
             List.of("area", "area_unit", "plough_depth", "plough_depth_unit", "soil_density", "soil_density_unit");
     private static final String IRRIGATION = "irrigation";
     private static final int NAMED = 5;
+    private static final String THOUSANDS = "\\d{1,3}[.,]\\d{3}";
 
     private static final List<String> USES = Arrays.stream(PlaceUse.values())
             .map(use -> use.name().toLowerCase(Locale.ROOT).replace('_', ' '))
@@ -227,7 +228,16 @@ final class PlaceTables {
         return uses;
     }
 
+    /** A count has no decimals, so a mark with three digits behind it is a thousands separator, or is it: both are told. */
     private static OptionalInt people(TableRow row) {
+        String written = row.text("people").orElse("");
+        if (written.matches(THOUSANDS)) {
+            row.problem(
+                    "people",
+                    "\"" + written + "\" could be " + written.replaceAll("[.,]", "") + " or "
+                            + written.replaceFirst("[.,].*", "") + "; give the count without a separator");
+            return OptionalInt.empty();
+        }
         OptionalDouble people = row.number("people", PEOPLE);
         if (people.isPresent() && people.getAsDouble() != Math.rint(people.getAsDouble())) {
             row.problem("people", people.getAsDouble() + " is not a whole number; give a count");

@@ -106,8 +106,14 @@ const corrections = (function () {
         return [COLUMNS.join(","), ...rows()].join("\r\n") + "\r\n";
     }
 
-    /** Records of a CSV text: fields in quotes may hold commas, quotes and line ends (RFC 4180). */
-    function records(text) {
+    /** What parts the fields: a spreadsheet where decimals have commas saves semicolons, as the program reads them too. */
+    function separator(text) {
+        const heading = text.split(/[\r\n]/, 1)[0];
+        return heading.split(";").length > heading.split(",").length ? ";" : ",";
+    }
+
+    /** Records of a CSV text: fields in quotes may hold separators, quotes and line ends (RFC 4180). */
+    function records(text, separator) {
         const all = [];
         let record = [];
         let field = "";
@@ -126,10 +132,10 @@ const corrections = (function () {
                 }
             } else if (c === '"' && field === "") {
                 quoted = true;
-            } else if (c === "," || c === "\n" || c === undefined) {
+            } else if (c === separator || c === "\n" || c === undefined) {
                 record.push(field);
                 field = "";
-                if (c !== ",") {
+                if (c !== separator) {
                     if (record.length > 1 || record[0] !== "") {
                         all.push(record);
                     }
@@ -144,14 +150,15 @@ const corrections = (function () {
 
     /** Reads a file that was saved before; gives a line in words for each row that has nothing to act on here. */
     function load(text) {
-        const [head, ...lines] = records(text);
+        const parted = separator(text);
+        const [head, ...lines] = records(text, parted);
         if (!head || COLUMNS.some((column) => !head.includes(column))) {
             return { read: 0, problems: [say("load.header", { columns: COLUMNS.join(",") })] };
         }
         const problems = [];
         let read = 0;
         lines.forEach((line, k) => {
-            const row = entry(Object.fromEntries(head.map((column, c) => [column, line[c] || ""])));
+            const row = entry(Object.fromEntries(head.map((column, c) => [column, line[c] || ""])), parted === ";");
             const problem = fit(row);
             if (problem) {
                 problems.push(say("load.row", { row: k + 2, problem }));
@@ -176,8 +183,8 @@ const corrections = (function () {
         }
     }
 
-    function entry(row) {
-        const degrees = (text) => (text.trim() === "" ? undefined : Number(text));
+    function entry(row, decimalCommas) {
+        const degrees = (text) => (text.trim() === "" ? undefined : Number(decimalCommas ? text.replace(",", ".") : text));
         return {
             action: row.action, kind: row.kind, name: row.name, feature: row.feature,
             lon: degrees(row.longitude), lat: degrees(row.latitude),

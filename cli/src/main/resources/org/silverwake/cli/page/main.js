@@ -97,7 +97,7 @@ function pick(event) {
 map.on("click", pick);
 
 function save() {
-    const file = new Blob([corrections.csv()], { type: "text/csv" });
+    const file = new Blob(["\ufeff" + corrections.csv()], { type: "text/csv" }) /* the mark tells spreadsheets that it is UTF-8 */;
     const link = make("a", { href: URL.createObjectURL(file), download: "corrections.csv" });
     document.body.append(link);
     link.click();

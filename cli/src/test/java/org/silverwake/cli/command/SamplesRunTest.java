@@ -77,6 +77,28 @@ class SamplesRunTest {
         assertThat(with.text("../out/run.json")).contains("\"valueOrLimit\" : 1250");
     }
 
+    /** Bottles of one code at two places: which of them moves must be told. */
+    @Test
+    void aCodeAtTwoPositionsMovesWhereItStood() {
+        String table = HEAD + "W-01,-19.6357,-30.0718,2026-06-01,dry," + WHOLE + "300,ng/L,,\n" + "W-01" + PLACE
+                + "2026-06-01,dry," + WHOLE + "310,ng/L,,\n";
+        String head = "action,kind,name,longitude,latitude,was_longitude,was_latitude\n";
+        Messy blind = own("blind", table).file("corrections.csv", head + "move,sample,W-01,-19.6496,-30.0822,,\n");
+        assertThat(ran(blind).all())
+                .contains("corrections.csv:2 move sample W-01: does not fit: \"W-01\" stands at several positions"
+                        + " (lab.csv:2, lab.csv:3)")
+                .contains("nothing was moved");
+        String first = line(blind, "samples.csv", "lab.csv:2,");
+        String second = line(blind, "samples.csv", "lab.csv:3,");
+        Messy told = own("told", table)
+                .file("corrections.csv", head + "move,sample,W-01,-19.6496,-30.0822,-19.6357,-30.0718\n");
+        assertThat(ran(told).all())
+                .contains("corrections.csv:2 move sample W-01: applied: to -19.649600, -30.082200 from -19.635700,"
+                        + " -30.071800");
+        assertThat(line(told, "samples.csv", "lab.csv:2,")).isNotEqualTo(first);
+        assertThat(line(told, "samples.csv", "lab.csv:3,")).isEqualTo(second);
+    }
+
     @Test
     void demoTellsRowByRow() {
         Messy demo = messy("demo");

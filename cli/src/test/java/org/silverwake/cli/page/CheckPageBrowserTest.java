@@ -106,7 +106,8 @@ class CheckPageBrowserTest {
     private List<String> saved() {
         browser.press("#list-corrections", "Save corrections");
         String text = browser.downloaded("corrections.csv");
-        List<String> lines = Arrays.asList(text.split("\r\n"));
+        assertThat(text).as("the mark that tells a spreadsheet of UTF-8").startsWith("\ufeff");
+        List<String> lines = Arrays.asList(text.substring(1).split("\r\n"));
         assertThat(lines.get(0))
                 .isEqualTo("action,kind,name,feature,longitude,latitude,was_longitude,was_latitude,defect,note");
         return lines.subList(1, lines.size());
@@ -313,6 +314,19 @@ class CheckPageBrowserTest {
                         "Line 4: there is no site \"Nobody\" here",
                         "Line 5: \"fly\" is no action");
         assertThat(saved()).containsExactlyElementsOf(rows);
+    }
+
+    @Test
+    void aSpreadsheetsSemicolonsAndDecimalCommasAreLoaded() throws IOException {
+        Path file = folder.resolve("semicolons.csv");
+        Files.writeString(
+                file,
+                "\ufeffaction;kind;name;feature;longitude;latitude;was_longitude;was_latitude;defect;note\n"
+                        + "move;site;Sconce;;-20,001;-30,002;;;;\"by ford, left; bank\"\n");
+        open();
+        browser.find("#load").sendKeys(file.toAbsolutePath().toString());
+        browser.waitFor("return document.querySelectorAll('#list-corrections .entry').length === 1");
+        assertThat(saved()).containsExactly("move,site,Sconce,,-20.0010000,-30.0020000,,,,\"by ford, left; bank\"");
     }
 
     @Test

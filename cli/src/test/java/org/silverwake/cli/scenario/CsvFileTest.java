@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 
 /** Tables as offices save them; cases from reference/cases.md ("Semicolon CSV, decimal comma" and "made by hand"). */
@@ -145,6 +147,42 @@ class CsvFileTest {
                 .anySatisfy(p -> assertThat(p)
                         .contains("places.csv:2 use: \"vilage\" is not a use; the nearest known one is village"))
                 .anySatisfy(p -> assertThat(p).contains("places.csv:2 people: 4.5 is not a whole number"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', textBlock = """
+            , ~ 5.000 ~ "5.000" could be 5000 or 5
+            , ~ 1.000 ~ "1.000" could be 1000 or 1
+            , ~ 12.345 ~ "12.345" could be 12345 or 12
+            ; ~ 5,000 ~ "5,000" could be 5000 or 5
+            ; ~ 5.000 ~ "5.000" could be 5000 or 5
+            """)
+    void aCountWithASeparatorIsRefusedWithBothReadings(char separator, String people, String problem) {
+        String text = "name,use,people,longitude,latitude\nWick,village,".replace(',', separator)
+                + people
+                + ",-20.1,-30.1\n".replace(',', separator);
+        assertThat(new ScenarioFolder(folder).file("places.csv", text).problems())
+                .contains("places.csv:2 people: " + problem + "; give the count without a separator");
+    }
+
+    @Test
+    void aWorkbookNamedCsvIsCalledOne() {
+        assertThat(new ScenarioFolder(folder)
+                        .file("sites.csv", "PK\u0003\u0004\u0002\u007f\"x,", StandardCharsets.ISO_8859_1)
+                        .problems())
+                .containsExactly("sites.csv: is a workbook, not text; save it as CSV (comma or semicolon separated)");
+    }
+
+    @Test
+    void aQuoteLeftOpenIsToldInWords() {
+        assertThat(new ScenarioFolder(folder)
+                        .file("sites.csv", ScenarioFolder.SITES + "\"Pit,-20.1" + "x".repeat(20_000_000))
+                        .problems())
+                .singleElement()
+                .asString()
+                .startsWith("sites.csv:")
+                .contains("a quote that is opened is not closed")
+                .doesNotContain("Exception");
     }
 
     @Test

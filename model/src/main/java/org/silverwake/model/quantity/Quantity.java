@@ -48,7 +48,7 @@ public record Quantity(double si, Dimension dimension) {
     public static Quantity parse(String text, Dimension dimension, DecimalMark mark, LocalUnits local) {
         Matcher matcher = NUMBER_THEN_UNIT.matcher(text.strip());
         if (!matcher.matches()) {
-            throw new IllegalArgumentException("\"" + text + "\" is not a " + dimension.label() + "; give a number"
+            throw new IllegalArgumentException("\"" + text + "\" is not " + article(dimension) + "; give a number"
                     + (dimension.isBare() ? "" : " and one of " + dimension.accepted()));
         }
         String spelling = matcher.group(2);
@@ -58,7 +58,7 @@ public record Quantity(double si, Dimension dimension) {
         double number = mark.parse(matcher.group(1));
         if (spelling.isEmpty() && !dimension.isBare()) {
             throw new IllegalArgumentException(
-                    text.strip() + " has no unit; give a " + dimension.label() + " in one of " + dimension.accepted());
+                    text.strip() + " has no unit; give " + article(dimension) + " in one of " + dimension.accepted());
         }
         Unit unit = spelling.isEmpty() ? dimension.units().get(0) : local.require(spelling, dimension);
         return new Quantity(unit.si(number), dimension);
@@ -78,5 +78,11 @@ public record Quantity(double si, Dimension dimension) {
      */
     public double in(String unit) {
         return dimension.requireUnit(unit).number(si);
+    }
+
+    /** "a length", "an area". */
+    private static String article(Dimension dimension) {
+        String label = dimension.label();
+        return ("aeio".indexOf(label.charAt(0)) >= 0 ? "an " : "a ") + label;
     }
 }

@@ -32,7 +32,7 @@ public final class ScreeningSummary {
      * @param intakes drinking-water intakes and wells by the river with this answer [-]
      * @param riverLength length of river with this answer [m]; 0 for values compared at places alone
      */
-    public record Line(Optional<Answer> answer, int people, int withoutNumber, int intakes, double riverLength) {}
+    public record Line(Optional<Answer> answer, long people, int withoutNumber, int intakes, double riverLength) {}
 
     /**
      * Of a screening.
@@ -81,7 +81,7 @@ public final class ScreeningSummary {
      */
     public List<Line> lines(List<Guideline> guidelines, OptionalInt state) {
         int kinds = Answer.values().length + 1;
-        int[] people = new int[kinds];
+        long[] people = new long[kinds];
         int[] withoutNumber = new int[kinds];
         int[] intakes = new int[kinds];
         for (Receptor receptor : screening.receptors()) {

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.silverwake.model.screening.GuidelineChoice.ReachGroup;
 import org.silverwake.model.screening.ReachValues.Estimate;
@@ -80,6 +81,25 @@ class ScreeningSummaryTest {
                         line(null, 0, 0, 0, 0));
     }
 
+    /** 30 cities of 100 million each are more than an int holds. */
+    @Test
+    void manyPeopleAddUp() {
+        ReachValues.Builder values = ReachValues.builder(1, List.of(0.75, 0.25));
+        set(values, 0, 0, 40);
+        set(values, 1, 0, 40);
+        List<Receptor> cities = IntStream.range(0, 30)
+                .mapToObj(i ->
+                        new Receptor("City " + i, OptionalInt.of(0), OptionalInt.of(100_000_000), Receptor.Kind.OTHER))
+                .toList();
+        Screening screening = Screening.of(
+                values.build(), List.of(YEAR), cities, new ScreeningRule(5, 10, 3), GuidelineChoice.everywhere());
+        assertThat(ScreeningSummary.of(screening, new double[] {1000})
+                        .lines(List.of(YEAR), AS_ASKED)
+                        .get(0)
+                        .people())
+                .isEqualTo(3_000_000_000L);
+    }
+
     /** In state 1 reach 0 carries 0.001 ug/L and reach 2 has its water. */
     @Test
     void oneStateAlone() {
@@ -115,7 +135,7 @@ class ScreeningSummaryTest {
                         line(Answer.BELOW_BY_THIS_ESTIMATE, 40, 1, 0, 0),
                         line(Answer.NOT_ASSESSED, 3, 0, 0, 0),
                         line(null, 7, 0, 0, 0));
-        assertThat(lines.stream().mapToInt(Line::people).sum()).isEqualTo(100 + 40 + 7 + 3);
+        assertThat(lines.stream().mapToLong(Line::people).sum()).isEqualTo(100 + 40 + 7 + 3);
         assertThat(summary.placesWithoutNumber()).containsExactly("Hamlet");
     }
 
