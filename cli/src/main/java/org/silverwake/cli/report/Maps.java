@@ -100,7 +100,7 @@ public final class Maps {
                         state == ALL_STATES
                                 ? "People and river by this value"
                                 : "People and river, this flow state alone",
-                        summary.forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
+                        forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
                 marks,
                 points(guideline, state),
                 List.of(new GuidelineLine(
@@ -118,6 +118,12 @@ public final class Maps {
                 withSites,
                 MapWords.english(),
                 Paper.A4);
+    }
+
+    private List<String> forMap(Guideline guideline, OptionalInt state) {
+        List<String> lines = new ArrayList<>(summary.forMap(guideline, state));
+        SampleAgainst.forMap(outcome, guideline, state).ifPresent(lines::add);
+        return lines;
     }
 
     /** A state's map shows that state alone; where the value is meant for something else, the legend says so. */

@@ -58,6 +58,7 @@ public final class RunSummary {
         SummaryLines lines = SummaryLines.of(outcome);
         lines.groups().forEach(group -> lines.paragraph(group).forEach(line -> print.println("  " + line)));
         lines.uncounted().forEach(line -> print.println("  " + line));
+        SampleAgainst.lines(outcome).forEach(line -> print.println("  " + line));
         List<Guideline> notModelled = new ArrayList<>();
         for (Guideline guideline : outcome.screening().compared()) {
             String answers = lines.inOneLine(guideline);

@@ -87,7 +87,7 @@ final class SampleLayer {
                         .filter(Double::isFinite)
                         .orElse(null),
                 sample.agreement().map(Agreement::words).orElse(null),
-                SampleWords.answers(outcome, finding),
+                SampleWords.answers(outcome, sample),
                 sample.notCompared(),
                 at.distanceMeters(),
                 at.featureId(),

@@ -5,6 +5,7 @@ package org.silverwake.cli.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.silverwake.geo.place.LocatedPoint.OnReach;
 import org.silverwake.model.sample.Finding;
 import org.silverwake.model.sample.Reported;
 import org.silverwake.model.sample.SampleAnswer;
+import org.silverwake.model.sample.SampleVerdict;
 import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
@@ -28,6 +30,9 @@ final class SampleMarks {
     private static final double FAR = 10;
     private static final double KILOMETER = 1000;
     private static final double NANOGRAMS_PER_LITER = 1e9;
+    /** As many stand on one another on a map. */
+    private static final int MOST_AT_A_PLACE = 3;
+
     private static final String NOT_KNOWN = "*";
 
     private final Outcome outcome;
@@ -36,22 +41,55 @@ final class SampleMarks {
         this.outcome = outcome;
     }
 
-    /** Samples of a guideline's medium in a state (negative: in all), limits first, the highest value last so that it stands on top. */
+    /**
+     * Samples of a guideline's medium in a state (negative: in all), the worst last so that it stands on top: above the value
+     * over can't tell over not above, then by the number. Of many at one place the worst three are drawn; the topmost says how
+     * many more there are.
+     */
     List<MapPoint> onMap(Guideline guideline, int state) {
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
-        List<MapPoint> points = new ArrayList<>();
+        Map<List<Double>, List<MapPoint>> places = new LinkedHashMap<>();
         outcome.compared().stream()
                 .filter(s -> isShown(s, guideline, state))
-                .sorted(Comparator.comparing(
-                                (ComparedSample s) -> finding(s).reported().isDetected())
+                .sorted(Comparator.comparingInt((ComparedSample s) -> badness(answer(s, guideline)))
                         .thenComparingDouble(s -> finding(s).reported().value()))
-                .forEach(s -> points.add(point(s, guideline, factor)));
-        return points;
+                .map(s -> point(s, guideline, factor))
+                .forEach(p -> places.computeIfAbsent(List.of(p.longitude(), p.latitude()), k -> new ArrayList<>())
+                        .add(p));
+        return places.values().stream().flatMap(list -> worst(list).stream()).toList();
     }
 
+    private static List<MapPoint> worst(List<MapPoint> place) {
+        int more = place.size() - MOST_AT_A_PLACE;
+        if (more <= 0) {
+            return place;
+        }
+        List<MapPoint> kept = new ArrayList<>(place.subList(more, place.size() - 1));
+        MapPoint top = place.get(place.size() - 1);
+        kept.add(new MapPoint(
+                top.kind(), top.label() + " (and " + more + " more)", top.longitude(), top.latitude(), top.color()));
+        return kept;
+    }
+
+    private static int badness(SampleAnswer answer) {
+        return switch (answer) {
+            case NOT_ABOVE -> 0;
+            case CANNOT_TELL -> 1;
+            case ABOVE -> 2;
+        };
+    }
+
+    private static SampleAnswer answer(ComparedSample sample, Guideline guideline) {
+        return finding(sample)
+                .against(guideline, false)
+                .map(SampleVerdict::answer)
+                .orElse(SampleAnswer.CANNOT_TELL);
+    }
+
+    /** What is a value of the same, and what is above though it is but a part of it. */
     private static boolean isShown(ComparedSample sample, Guideline guideline, int state) {
         return sample.located().at().isPresent()
-                && finding(sample).matches(guideline)
+                && (finding(sample).matches(guideline) || answer(sample, guideline) == SampleAnswer.ABOVE)
                 && (state < 0 || sample.states().contains(state));
     }
 
@@ -66,7 +104,7 @@ final class SampleMarks {
     private MapPoint point(ComparedSample sample, Guideline guideline, double factor) {
         OnReach at = sample.located().at().orElseThrow();
         Reported reported = finding(sample).reported();
-        SampleAnswer answer = reported.against(guideline.value());
+        SampleAnswer answer = answer(sample, guideline);
         MapPoint.Kind kind = answer == SampleAnswer.CANNOT_TELL
                 ? MapPoint.Kind.SAMPLE_CANNOT_TELL
                 : reported.kind() == Reported.Kind.BELOW ? MapPoint.Kind.SAMPLE_BELOW_LIMIT : MapPoint.Kind.SAMPLE;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.silverwake.cli.laboratory.LabRow.Standing;
 import org.silverwake.cli.run.ComparedSample;
@@ -31,8 +32,10 @@ public final class SampleSummary {
      * @param words what was measured
      * @param counts of those compared
      * @param notCompared how many are not
+     * @param above how many are above a guideline value
+     * @param againstEstimate how many of those where the estimate says below
      */
-    record Line(String words, AgreementSummary counts, long notCompared) {}
+    record Line(String words, AgreementSummary counts, long notCompared, long above, long againstEstimate) {}
 
     /**
      * Samples of one station and kind.
@@ -53,14 +56,14 @@ public final class SampleSummary {
             kinds.computeIfAbsent(finding(each).words(), k -> new ArrayList<>()).add(each);
         }
         List<Line> lines = new ArrayList<>();
-        kinds.forEach((words, samples) -> lines.add(line(words, samples)));
+        kinds.forEach((words, samples) -> lines.add(line(outcome, words, samples)));
         if (lines.size() > 1) {
-            lines.add(line("all", outcome.compared()));
+            lines.add(line(outcome, "all", outcome.compared()));
         }
         return lines;
     }
 
-    private static Line line(String words, List<ComparedSample> samples) {
+    private static Line line(Outcome outcome, String words, List<ComparedSample> samples) {
         AgreementSummary counts = AgreementSummary.of(samples.stream()
                 .map(ComparedSample::agreement)
                 .flatMap(Optional::stream)
@@ -68,7 +71,15 @@ public final class SampleSummary {
         return new Line(
                 words,
                 counts,
-                samples.stream().filter(s -> s.agreement().isEmpty()).count());
+                samples.stream().filter(s -> s.agreement().isEmpty()).count(),
+                count(outcome, samples, SampleAgainst::isAbove),
+                count(outcome, samples, SampleAgainst::isAgainstEstimate));
+    }
+
+    private static long count(Outcome outcome, List<ComparedSample> samples, Predicate<SampleAgainst> which) {
+        return samples.stream()
+                .filter(s -> SampleAgainst.of(outcome, s).stream().anyMatch(which))
+                .count();
     }
 
     /** Stations with several values of the same kind, none beyond the measuring range. */
@@ -110,7 +121,10 @@ public final class SampleSummary {
         Map<String, Long> reasons = new LinkedHashMap<>();
         for (LocatedSample each : samples) {
             String standing = each.sample().row().standing().words() + ": ";
-            each.sample().row().reasons().forEach(r -> reasons.merge(standing + plain(r), 1L, Long::sum));
+            List<String> own = each.sample().row().reasons();
+            if (!own.isEmpty()) {
+                reasons.merge(standing + plain(String.join("; ", own)), 1L, Long::sum);
+            }
             if (!each.unplaced().isEmpty()) {
                 reasons.merge("not placed: " + plain(each.unplaced()), 1L, Long::sum);
             }

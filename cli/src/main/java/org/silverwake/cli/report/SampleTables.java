@@ -145,7 +145,7 @@ public final class SampleTables {
                         .number(model(each, finding, true))
                         .number(model(each, finding, false));
                 agreement(csv, each.agreement());
-                csv.text(SampleWords.answers(outcome, finding))
+                csv.text(SampleWords.answers(outcome, each))
                         .text(each.notCompared())
                         .end();
             }
@@ -179,7 +179,9 @@ public final class SampleTables {
                 "sample below the range [-]",
                 "limits [-]",
                 "limits consistent with the model [-]",
-                "not compared [-]");
+                "not compared [-]",
+                "above a value [-]",
+                "above a value where the estimate says below [-]");
         try (CsvTableWriter csv =
                 new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (SampleSummary.Line line : SampleSummary.of(outcome)) {
@@ -194,6 +196,8 @@ public final class SampleTables {
                         .number(line.counts().limits())
                         .number(line.counts().consistent())
                         .number(line.notCompared())
+                        .number(line.above())
+                        .number(line.againstEstimate())
                         .end();
             }
         }

@@ -55,10 +55,9 @@ final class SampleWords {
     }
 
     /** How a sample stands to every guideline it may be held against. */
-    static String answers(Outcome outcome, Finding finding) {
-        return outcome.screening().compared().stream()
-                .filter(finding::matches)
-                .map(g -> g.id() + ": " + finding.reported().against(g.value()).words())
+    static String answers(Outcome outcome, ComparedSample sample) {
+        return SampleAgainst.of(outcome, sample).stream()
+                .map(a -> a.guideline().id() + ": " + a.verdict().words())
                 .collect(Collectors.joining("; "));
     }
 }

@@ -234,4 +234,27 @@ class SamplesRunTest {
                 .contains("dry weight\",,3.4,mg/kg")
                 .contains("-19.761200");
     }
+
+    /** Tallowby lies above every shed and the intake's estimate is far below 6 ug/L: a bottle that says otherwise comes first. */
+    @Test
+    void samplesOutrankTheEstimateInTheFirstLines() {
+        Messy messy = own(
+                "outrank",
+                HEAD + "Z1,-19.6335,-30.0731,2026-06-09,dry," + WHOLE + "300,ng/L,,\n"
+                        + "Z2,-20.3733,-30.0124,2026-06-12,dry," + WHOLE + "8,ug/L,,\n"
+                        + "Z3,-19.6335,-30.0731,2026-06-10,dry,surface water,total mercury,filtered,200,ng/L,,\n"
+                        + "Z4,-19.6335,-30.0731,2026-06-11,dry," + WHOLE + "2,ng/L,,\n");
+        List<String> out = ran(messy).out();
+        int at = out.indexOf(
+                "  samples above a value where the estimate says below: 3 (Z1: CCME-FW-iHg; Z2: WHO-DW-iHg; Z3:"
+                        + " CCME-FW-iHg)");
+        assertThat(at).as("%s", out).isPositive();
+        assertThat(out.get(at + 2)).isEqualTo("  samples above a value in all: 3 of 4 that are held against one");
+        assertThat(out.subList(0, at)).noneMatch(l -> l.contains("mercury over the year"));
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:3,"))
+                .contains("WHO-DW-iHg: above (raw water against a drinking-water value)");
+        assertThat(line(messy, "samples-compared.csv", "lab.csv:4,"))
+                .contains("CCME-FW-iHg: above (already in its filtered part)");
+        assertThat(line(messy, "samples-summary.csv", "all,")).endsWith(",3,3");
+    }
 }

@@ -53,9 +53,56 @@ public record Finding(Medium medium, Substance substance, Fraction fraction, Bas
      */
     public boolean matches(Guideline guideline) {
         Observable other = guideline.observable();
-        boolean same = substance == other.substance()
-                || substance == Substance.TOTAL_MERCURY && other.substance() == Substance.INORGANIC_MERCURY;
-        return same && medium == other.medium() && fraction == other.fraction() && basis == other.basis();
+        return isOf(other.substance())
+                && medium == other.medium()
+                && fraction == other.fraction()
+                && basis == other.basis();
+    }
+
+    /**
+     * How it stands to a guideline, by what a part says of its whole: filtered water is part of whole water, so it may show
+     * that whole water is above, never that it is not; methylmercury is part of total mercury, so total mercury may show that
+     * it is not above, never that it is.
+     *
+     * @param isDrunk whether people drink the river's water where it was taken; it is then held against values of drinking water
+     * @return empty where one says nothing of the other
+     */
+    public Optional<SampleVerdict> against(Guideline guideline, boolean isDrunk) {
+        Observable other = guideline.observable();
+        boolean raw = isDrunk && medium == Medium.SURFACE_WATER && other.medium() == Medium.DRINKING_WATER;
+        boolean part = fraction == Fraction.FILTERED && other.fraction() == Fraction.WHOLE;
+        boolean more = substance == Substance.TOTAL_MERCURY && other.substance() == Substance.METHYLMERCURY;
+        boolean goes = (raw || medium == other.medium())
+                && basis == other.basis()
+                && (part || fraction == other.fraction())
+                && (more || isOf(other.substance()));
+        if (!goes || part && more) {
+            return Optional.empty();
+        }
+        SampleAnswer plain = reported.against(guideline.value());
+        SampleVerdict verdict = part ? byPart(plain) : more ? byTotal(plain) : new SampleVerdict(plain, "");
+        String water = raw ? "raw water against a drinking-water value" : "";
+        String join = water.isEmpty() || verdict.remark().isEmpty() ? "" : ", ";
+        return Optional.of(new SampleVerdict(verdict.answer(), verdict.remark() + join + water));
+    }
+
+    private static SampleVerdict byPart(SampleAnswer plain) {
+        return plain == SampleAnswer.ABOVE
+                ? new SampleVerdict(plain, "already in its filtered part")
+                : new SampleVerdict(SampleAnswer.CANNOT_TELL, "filtered, the value is for whole water");
+    }
+
+    private static SampleVerdict byTotal(SampleAnswer plain) {
+        return switch (plain) {
+            case NOT_ABOVE -> new SampleVerdict(plain, "not even its total Hg, which holds the MeHg");
+            case ABOVE ->
+                new SampleVerdict(SampleAnswer.CANNOT_TELL, "total, the value is for MeHg, and total is over it");
+            case CANNOT_TELL -> new SampleVerdict(plain, "total, the value is for MeHg");
+        };
+    }
+
+    private boolean isOf(Substance other) {
+        return substance == other || substance == Substance.TOTAL_MERCURY && other == Substance.INORGANIC_MERCURY;
     }
 
     /** Of what, in words: "filtered total Hg in surface water". */
