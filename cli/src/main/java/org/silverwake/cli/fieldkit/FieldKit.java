@@ -90,7 +90,9 @@ public final class FieldKit {
                     .orElse("");
             String reference = river + "feature " + point.featureId() + ", "
                     + Numbers.shown(point.chainageMeters(), 5) + " m from its upper end; the river is "
-                    + Numbers.shown(point.distanceMeters(), 3) + " m from this point";
+                    + Numbers.shown(point.distanceMeters(), 3) + " m from this point, at latitude "
+                    + Numbers.degrees(point.snappedLatitude()) + ", longitude "
+                    + Numbers.degrees(point.snappedLongitude());
             stops.add(
                     new Stop(place.name(), point.longitude(), point.latitude(), reference, place.uses(), place.note()));
         }

@@ -16,7 +16,7 @@ import java.util.List;
 import org.silverwake.cli.laboratory.RowReader;
 import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 
-/** The table in which results come back: the columns of samples, one row per bottle, with all that is known before. Units are the laboratory's to name. */
+/** The table in which results come back: the columns of samples, one row per bottle, with all that is known before. Coordinates are left to be filled in as read there; blank, the place stands for them. Units are the laboratory's to name. */
 final class ResultsTemplate {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -31,7 +31,8 @@ final class ResultsTemplate {
                     .lineDelimiter(LineDelimiter.LF)
                     .fieldSeparator(form == TableForm.SEMICOLON ? ';' : ',')
                     .build(text);
-            List<String> columns = List.copyOf(RowReader.columns());
+            List<String> columns = new ArrayList<>(RowReader.columns());
+            columns.addAll(columns.indexOf("date"), List.of("longitude", "latitude"));
             writer.writeRecord(columns);
             for (Bottle bottle : plan.bottles()) {
                 List<String> row = new ArrayList<>();

@@ -39,6 +39,9 @@ public record LabRow(
         String note,
         List<String> said,
         List<String> reasons) {
+    /** Stands in {@link #said} of a result that asks for a second look at its unit. */
+    public static final String ABOVE_SOLUBILITY = "above 60 ug/L in filtered water, the solubility of Hg(0)";
+
     /** Whether a row is used. */
     public enum Standing {
         /** Understood. */
@@ -46,7 +49,9 @@ public record LabRow(
         /** Understood as something that is not compared: a blank, a replicate, a rejected result. */
         LEFT_OUT("left out"),
         /** Not understood, or not allowed. */
-        REFUSED("refused");
+        REFUSED("refused"),
+        /** A bottle without any result, as in a table that is not filled in yet. */
+        NO_RESULT("no result yet");
 
         private final String words;
 

@@ -15,13 +15,34 @@ final class Plausible {
 
     private Plausible() {}
 
-    /** Why a value cannot stand as it is; empty where it may. */
-    static Optional<String> check(Finding finding) {
-        double value = finding.reported().value();
-        boolean mercury = finding.substance() == Substance.TOTAL_MERCURY
+    /** What a laboratory may well have found, beside a leach tank, where cyanide holds mercury in solution. */
+    static Optional<String> doubt(Finding finding) {
+        return isAboveSolubility(finding)
+                ? Optional.of(LabRow.ABOVE_SOLUBILITY + "; right beside a leach tank that may be, else check the unit")
+                : Optional.empty();
+    }
+
+    private static boolean isAboveSolubility(Finding finding) {
+        return isMercury(finding)
+                && finding.fraction() == Fraction.FILTERED
+                && finding.reported().value() > SOLUBILITY;
+    }
+
+    private static boolean isMercury(Finding finding) {
+        return finding.substance() == Substance.TOTAL_MERCURY
                 || finding.substance() == Substance.INORGANIC_MERCURY
                 || finding.substance() == Substance.METHYLMERCURY;
-        if (mercury && finding.fraction() == Fraction.FILTERED && value > SOLUBILITY) {
+    }
+
+    /**
+     * Why a value cannot stand as it is; empty where it may.
+     *
+     * @param implied whether the unit was read out of parts per million or the like
+     */
+    static Optional<String> check(Finding finding, boolean implied) {
+        double value = finding.reported().value();
+        boolean mercury = isMercury(finding);
+        if (implied && isAboveSolubility(finding)) {
             return Optional.of("is above 60 ug/L in filtered water, the solubility of Hg(0): which unit is it?");
         }
         if (!finding.medium().isWater() && value > 1) {

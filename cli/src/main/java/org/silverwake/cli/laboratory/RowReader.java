@@ -63,6 +63,11 @@ public final class RowReader {
             return reader.row(Standing.LEFT_OUT, Optional.empty(), Optional.empty())
                     .without(Standing.LEFT_OUT, leftOut.get());
         }
+        if (Stream.of("value", "qualifier", "limit").allMatch(c -> row.all(c).isEmpty())) {
+            reader.reasons.clear();
+            return reader.row(Standing.NO_RESULT, Optional.empty(), Optional.empty())
+                    .without(Standing.NO_RESULT, "value, qualifier and limit are blank");
+        }
         Optional<LocalDate> date = reader.date();
         Optional<Finding> finding = reader.finding(words);
         boolean understood = reader.reasons.isEmpty() && finding.isPresent();
@@ -129,6 +134,12 @@ public final class RowReader {
         if (medium.isEmpty()) {
             return Optional.empty();
         }
+        if (medium.get() == Medium.SUSPENDED_SOLIDS && isPerVolume()) {
+            reasons.add("mercury on the filter as mass per volume of water is not compared, as the model's whole and"
+                    + " filtered water are: give those two, or mg/kg of solids (divide by the suspended solids of the"
+                    + " same bottle)");
+            return Optional.empty();
+        }
         Optional<Reported> reported =
                 new ResultReader(row, labels, said, reasons).read(medium.get().isWater(), words);
         Fraction fraction = fraction(medium.get(), substance);
@@ -137,8 +148,22 @@ public final class RowReader {
             return Optional.empty();
         }
         Finding finding = new Finding(medium.get(), substance.get(), fraction, basis, reported.get());
-        Plausible.check(finding).ifPresent(reasons::add);
+        Plausible.check(finding, isImplied()).ifPresent(reasons::add);
+        Plausible.doubt(finding).filter(d -> reasons.isEmpty()).ifPresent(said::add);
         return reasons.isEmpty() ? Optional.of(finding) : Optional.empty();
+    }
+
+    private boolean isPerVolume() {
+        try {
+            return row.first("unit").map(u -> LabUnit.of(u, true).isWater()).orElse(false);
+        } catch (IllegalArgumentException e) {
+            return false; // it is some other unit, as said elsewhere
+        }
+    }
+
+    /** Whether the unit was read out of parts per million or the like. */
+    private boolean isImplied() {
+        return said.stream().anyMatch(s -> s.contains(LabUnit.UNDERSTOOD));
     }
 
     private Optional<Substance> substance() {

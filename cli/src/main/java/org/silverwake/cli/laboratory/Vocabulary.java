@@ -125,8 +125,13 @@ public final class Vocabulary {
                 .findFirst();
     }
 
+    /** Whether a cell of a column would be understood. */
+    public boolean isKnown(Category column, String cell) {
+        return find(column, cell).isPresent();
+    }
+
     /** Words of a column with a meaning, for messages. */
-    List<String> meanings(Category column) {
+    public List<String> meanings(Category column) {
         return known.get(column).values().stream().distinct().toList();
     }
 

@@ -48,6 +48,7 @@ public final class SampleStep {
             located.add(new LocatedSample(sample, point.at(), point.refusal()));
         }
         warnings.addAll(locator.shifts());
+        warnings.addAll(SampleDoubts.of(scenario));
         long unplaced = located.stream().filter(s -> !s.unplaced().isEmpty()).count();
         if (unplaced > 0) {
             warnings.add("samples: " + unplaced + " are understood but not placed on the river, each with its reason in"

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.silverwake.cli.laboratory.Category;
 import org.silverwake.cli.laboratory.LabRow;
 import org.silverwake.cli.laboratory.LabRow.Standing;
 import org.silverwake.cli.laboratory.RowCells;
@@ -52,6 +54,12 @@ final class SamplesSection {
             more.problemUnlessScalar("is a list; give a map of names, each with its file");
         }
         more.names().forEach(name -> group(more.at(name)));
+        if (section.isPresent()
+                && !section.at("file").isPresent()
+                && more.names().isEmpty()
+                && sources.written("samples").isEmpty()) {
+            section.problemUnlessScalar("names no table; give samples.file, or leave samples out");
+        }
         warn();
         return List.copyOf(samples);
     }
@@ -82,6 +90,10 @@ final class SamplesSection {
                     .ifPresent(t -> fixed.put(known(group.at("fixed").at(name), name), t));
         }
         Vocabulary words = words(group.at("words"));
+        fixed.forEach((column, text) -> checkFixed(group.at("fixed"), column, text, words));
+        if (group != section && !group.at("file").isPresent()) {
+            group.problemUnlessScalar("names no table; give file");
+        }
         if (group == section) {
             sources.written("samples").ifPresent(table -> table(table, columns, fixed, words));
         }
@@ -96,6 +108,16 @@ final class SamplesSection {
             value.problem("is not a column of samples; " + Nearest.hint(column, SampleColumns.known()));
         }
         return column;
+    }
+
+    /** A word that means nothing would refuse every row: that is a mistake of the scenario. */
+    private static void checkFixed(ScenarioValue fixed, String column, String text, Vocabulary words) {
+        Stream.of(Category.values())
+                .filter(c -> c != Category.QUALIFIER && c.column().equals(column))
+                .filter(c -> !words.isKnown(c, text))
+                .forEach(c -> fixed.at(column)
+                        .problem("\"" + text + "\" is not known; give one of " + String.join(", ", words.meanings(c))
+                                + ", or say under words what it means"));
     }
 
     private Vocabulary words(ScenarioValue map) {
@@ -185,6 +207,14 @@ final class SamplesSection {
         return Optional.ofNullable(seen.putIfAbsent(key, sample.where()));
     }
 
+    private void warnOf(List<Sample> some, String text) {
+        if (!some.isEmpty()) {
+            int more = some.size() - 1;
+            problems.warn(
+                    some.get(0).where(), text + (more > 0 ? " (and so in " + more + " more rows of samples)" : ""));
+        }
+    }
+
     private void warn() {
         if (!notes.isEmpty()) {
             String first = notes.get(0);
@@ -194,6 +224,12 @@ final class SamplesSection {
                     first.substring(0, text),
                     first.substring(text + 2) + (more > 0 ? " (and so in " + more + " more rows of samples)" : ""));
         }
+        warnOf(
+                samples.stream()
+                        .filter(s -> s.row().said().stream().anyMatch(t -> t.startsWith(LabRow.ABOVE_SOLUBILITY)))
+                        .toList(),
+                LabRow.ABOVE_SOLUBILITY + "; right beside a leach tank, where cyanide holds mercury in solution, that"
+                        + " may be; else check the unit");
         long refused = samples.stream()
                 .filter(s -> s.row().standing() == Standing.REFUSED)
                 .count();

@@ -44,6 +44,7 @@ final class StatesSection {
             }
             states.add(state(name, state, settings));
         }
+        warnOfOverlap(section, states);
         double sum = states.stream().mapToDouble(FlowState::share).sum();
         if (Math.abs(sum - 1) > SHARE_TOLERANCE) {
             section.problem("share-of-year sums to " + Key.show(sum) + "; give shares that sum to 1");
@@ -86,6 +87,22 @@ final class StatesSection {
                 state.at("dissolved-organic-carbon").quantity(),
                 state.at("flood").flag(false),
                 months(state.at("months")));
+    }
+
+    private static void warnOfOverlap(ScenarioValue section, List<FlowState> states) {
+        for (int i = 0; i < states.size(); i++) {
+            for (FlowState before : states.subList(0, i)) {
+                List<Integer> both = states.get(i).months().stream()
+                        .filter(before.months()::contains)
+                        .toList();
+                if (!both.isEmpty()) {
+                    section.at(states.get(i).name())
+                            .at("months")
+                            .warn("holds " + both + ", which are months of " + before.name()
+                                    + " too; a sample of these months belongs to both states");
+                }
+            }
+        }
     }
 
     private static List<Integer> months(ScenarioValue value) {

@@ -167,11 +167,50 @@ class SamplesRunTest {
                 .refuses(2, "lab.csv:1 sampling", "column is missing");
         messy("c").yaml("Hg-T: total", "Hg-T: murky").does("run").refuses(2, "samples.words.Hg-T", "\"murky mercury\"");
         messy("d").yaml("date: sampled", "datum1: x").does("run").refuses(2, "samples.columns.datum1", "not a column");
+        messy("g").yaml("  file: lab.csv\n", "").does("run").refuses(2, "samples", "names no table; give samples.file");
+        messy("h")
+                .yaml("type: kind}\n", "type: kind}\n  fixed: {fraction: wholly}\n")
+                .does("run")
+                .refuses(2, "samples.fixed.fraction", "\"wholly\" is not known; give one of whole, filtered");
+        messy("i")
+                .yaml("type: kind}\n", "type: kind}\n  more: {mud: {columns: {value: Hg}}}\n")
+                .does("run")
+                .refuses(2, "samples.more.mud", "names no table; give file");
         own("e", "code,amount\nA,3\n").does("run").refuses(2, "lab.csv:1 value", "samples.columns.value");
         messy("f")
                 .yaml("    share-of-year: 0.55\n", "    share-of-year: 0.55\n    months: [May]\n")
                 .does("run")
                 .refuses(2, "flow-states.dry.months", "\"May\" is no month");
+    }
+
+    /** Used as they are, each doubt told in one line; two reasons to refuse one row are one row. */
+    @Test
+    void doubtsAreToldAndRowsAreCounted() {
+        Messy messy = own(
+                        "doubts",
+                        HEAD + "A" + PLACE + "2031-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                                + "B" + PLACE + "1906-06-01,dry," + WHOLE + "300,ng/L,,\n"
+                                + "C" + PLACE + "2026-12-01,dry," + WHOLE + "50,ng/L,,\n"
+                                + "D" + PLACE + "2026-12-01,dry,surface water,total mercury,filtered,900,ng/L,,\n"
+                                + "E" + PLACE + "2026-05-02,dry,surface water,total mercury,filtered,90,ug/L,,\n"
+                                + "F" + PLACE + "01/02/2026,monsoon," + WHOLE + "300,ng/L,,\n"
+                                + "G" + PLACE + ",," + WHOLE + ",ng/L,,\n")
+                .yaml("    share-of-year: 0.55\n", "    share-of-year: 0.55\n    months: [5, 6, 7]\n")
+                .yaml("    share-of-year: 0.42\n", "    share-of-year: 0.42\n    months: [7, 8, 12]\n");
+        Messy.Said said = messy.does("check");
+        String all = said.all() + "\n" + String.join("\n", said.err());
+        assertThat(all)
+                .contains("samples: 3 are dated after the scenario's own date 2026-11-25: check the year (lab.csv:2 A,")
+                .contains("samples: 1 is dated before 1950: check the year (lab.csv:3 B)")
+                .contains("samples: 2 are of a flow state whose months do not hold the sample's date")
+                .contains("lab.csv:5 D, filtered, is above lab.csv:4 C, whole, of the same place and day")
+                .contains("lab.csv:6: above 60 ug/L in filtered water")
+                .contains("flow-states.wet.months: holds [7], which are months of dry too")
+                .contains("samples: 7 rows, 5 understood, 1 refused, 1 no result yet")
+                .contains("1 of 7 rows are refused");
+        assertThat(all.split("\n"))
+                .filteredOn(l -> l.strip().startsWith("1 refused: "))
+                .hasSize(1);
     }
 
     /** cases.md: semicolons, decimal comma, a byte-order mark, the micro sign in three encodings. */

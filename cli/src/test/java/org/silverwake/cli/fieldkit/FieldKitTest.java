@@ -102,6 +102,9 @@ class FieldKitTest {
                 .contains(
                         "Ljóskelda", "-30.05980", "-20.00450", "LANT-04-W-D", "Mercury vapor", "Never alone", "feature")
                 .doesNotContainIgnoringCase("is safe");
+        // the river point, 200 m from the village, stands beside the village's own position
+        assertThat(fourth.replaceAll("\\s+", " "))
+                .containsPattern("at latitude -30\\.05\\d{4}, longitude -20\\.00\\d{4}");
         String labels = text(folder.resolve("a").resolve("labels.pdf"), 1, 100);
         for (String line :
                 Files.readAllLines(folder.resolve("a").resolve("results.csv")).subList(1, BOTTLES + 1)) {
@@ -138,6 +141,15 @@ class FieldKitTest {
         write(scenario, "back-" + form);
         StringBuilder filled = new StringBuilder();
         List<String> lines = Files.readAllLines(folder.resolve("back-" + form).resolve("results.csv"));
+        Files.write(scenario.resolve("results.csv"), lines);
+        String before = Files.readString(yaml);
+        Files.writeString(yaml, before.replace(DEMO_SAMPLES, "samples: {file: results.csv}\n"));
+        assertThat(ScenarioReader.read(scenario).samples())
+                .as("not filled in yet")
+                .filteredOn(s -> s.row().standing() == Standing.NO_RESULT)
+                .hasSize(36);
+        Files.writeString(yaml, before);
+        assertThat(lines.get(0)).contains("longitude" + separator + "latitude");
         List<String> header = List.of(lines.get(0).split(separator));
         for (String line : lines) {
             String[] cells = line.split(separator, -1);

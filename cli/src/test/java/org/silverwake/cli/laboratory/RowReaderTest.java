@@ -268,14 +268,35 @@ class RowReaderTest {
     /** cases.md "Column in ug or mg?". */
     @Test
     void impossibleValuesAskForTheUnit() {
-        assertThat(water("value", "61").reasons().toString())
+        assertThat(water("value", "61", "unit", "ppb").reasons().toString())
                 .contains("solubility")
+                .contains("which unit");
+        assertThat(water("value", "2000000").reasons().toString())
+                .contains("1 g/L")
                 .contains("which unit");
         assertThat(water("value", "61", "fraction", "total").reasons()).isEmpty();
         assertThat(read(SEDIMENT, DecimalMark.POINT, "value", "2000000")
                         .reasons()
                         .toString())
                 .contains("which unit");
+    }
+
+    /** Cyanide holds mercury in solution: common practice, no source for how much. */
+    @Test
+    void filteredAboveTheSolubilityIsKeptWithADoubt() {
+        LabRow row = water("value", "61");
+        isFound(row, Kind.DETECTED, 61);
+        assertThat(row.said()).singleElement().asString().contains("solubility").contains("leach tank");
+        assertThat(water("value", "59").said()).isEmpty();
+    }
+
+    @Test
+    void bottlesWithoutAnyResultAreNotRefused() {
+        LabRow row = water("value", "", "date", "03/04/2021");
+        assertThat(row.standing()).isEqualTo(Standing.NO_RESULT);
+        assertThat(row.reasons()).containsExactly("value, qualifier and limit are blank");
+        assertThat(water("value", "", "qualifier", "U").standing()).isEqualTo(Standing.REFUSED);
+        assertThat(water("value", "", "limit", "0.5").standing()).isEqualTo(Standing.REFUSED);
     }
 
     @ParameterizedTest
@@ -314,7 +335,11 @@ class RowReaderTest {
     void suspendedFractionIsOnSolids() {
         LabRow row = water("value", "2", "unit", "mg/kg dw", "fraction", "suspended");
         assertThat(row.finding().orElseThrow().medium()).isEqualTo(Medium.SUSPENDED_SOLIDS);
-        assertThat(water("value", "2", "fraction", "suspended").reasons().toString())
-                .contains("mass per volume");
+        assertThat(water("value", "2", "fraction", "particulate").reasons())
+                .singleElement()
+                .asString()
+                .contains("mass per volume")
+                .contains("whole and filtered")
+                .contains("mg/kg of solids");
     }
 }
