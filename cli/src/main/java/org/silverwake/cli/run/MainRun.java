@@ -63,6 +63,7 @@ public final class MainRun {
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
         warnings.addAll(breaks.warnings());
+        warnings.addAll(TakenWater.warnings(scenario, basin, result));
         if (screened.screening().compared().stream().noneMatch(Guideline::isOfReaches)) {
             warnings.add(
                     "none of the chosen guideline values is compared with river reaches, so no map is drawn; add one of"

@@ -106,6 +106,11 @@ final class ScreeningStep {
                 scenario.states().stream().map(ScenarioInput.FlowState::share).toList());
         boolean background = scenario.background().solidsContent() > 0
                 || scenario.states().stream().anyMatch(s -> s.lateralFilteredMercury() > 0);
+        List<boolean[]> emptied = new ArrayList<>();
+        for (int s = 0; s < scenario.states().size(); s++) {
+            emptied.add(TakenWater.emptied(
+                    basin.network(), result.input().hydraulics().water(s)));
+        }
         for (int r = 0; r < n; r++) {
             if (!isWetInAnyState(result, r)) {
                 builder.notAssessed(r, NotAssessed.NO_WATER);
@@ -116,6 +121,9 @@ final class ScreeningStep {
             }
             int reach = r;
             breaks.doubt(r).ifPresent(why -> builder.neverBelow(reach, why));
+            if (breaks.doubt(r).isEmpty() && emptied.stream().anyMatch(state -> state[reach])) {
+                builder.neverBelow(r, NotAssessed.EMPTIED);
+            }
             for (int s = 0; s < scenario.states().size(); s++) {
                 if (result.isWet(s, r)) {
                     water(builder, result, solids, s, r);

@@ -142,4 +142,32 @@ class BreaksRunTest {
         assertThat(said.all()).doesNotContain("leaves the network at the end of", "open break");
         assertThat(place("Wick")).contains("below by this estimate");
     }
+
+    @Test
+    void anAbstractionThatTakesTheWholeRiverIsNamed() {
+        messy.yaml("sites: {file", "abstractions: {file: taken.csv}\nsites: {file")
+                .file(
+                        "taken.csv",
+                        "name,use,longitude,latitude,discharge,discharge_unit,area,area_unit\n"
+                                + "Weir,irrigation,-20.035,-30,60000,L/s,1,ha\n");
+        Messy.Said said = run(line("a", A, 1), line("b", B, 1), line("c", C, 2));
+        // 60 m3/s over 31557600 s on 10000 m2: 189 km of water
+        assertThat(said.out())
+                .anySatisfy(row -> assertThat(row)
+                        .contains(
+                                "warning: taken.csv:2 Weir: it takes all the water", "dry: asked 60000 L/s, the river")
+                        .contains("answers for Wick further down", "check the discharge and its unit"))
+                .anySatisfy(row -> assertThat(row).contains("Weir: asks for 189000 m of water a year on its 1 ha"));
+    }
+
+    @Test
+    void aReachWithoutWaterIsNotBelow() {
+        messy.file(
+                        "taken.csv",
+                        "name,use,longitude,latitude,discharge,discharge_unit\nWeir,mine,-20.035,-30,60000,L/s\n")
+                .yaml("sites: {file", "abstractions: {file: taken.csv}\nsites: {file")
+                .file("places.csv", "name,use,people,longitude,latitude\nDry,village,20,-20.045,-30\n");
+        run(line("a", A, 1), line("b", B, 1), line("c", C, 2));
+        assertThat(place("Dry")).doesNotContain("below by this estimate").contains("not assessed");
+    }
 }
