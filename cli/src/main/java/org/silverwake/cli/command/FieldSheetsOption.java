@@ -8,9 +8,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.silverwake.cli.fieldkit.FieldKit;
 import org.silverwake.cli.run.Basin;
-import org.silverwake.cli.run.PointLayers;
+import org.silverwake.cli.run.Scenarios;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioReader;
 import picocli.CommandLine.Option;
 
 /** The part of {@code new} that makes paper for the field. */
@@ -45,7 +44,7 @@ final class FieldSheetsOption {
 
     /** Writes them into a folder and says so; the exit code. */
     int write(Path folder, PrintWriter print) {
-        ScenarioInput input = ScenarioReader.read(scenario.orElseThrow(), PointLayers::table);
+        ScenarioInput input = Scenarios.read(scenario.orElseThrow());
         FieldKit.write(
                         input,
                         Basin.of(input),

@@ -4,13 +4,18 @@
 package org.silverwake.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -29,6 +34,8 @@ class CommandLineTest {
                 "run | silverwake run: missing required parameter: 'SCENARIO'",
                 "run x --outt y | silverwake run: \"--outt\" is no option here; the nearest known one is --out",
                 "run my scenario | \"scenario\" is one word too many; put a path with blanks in quotes",
+                "new x --one-in 5 | --one-in counts the bottles of field sheets; give --field-sheets SCENARIO with it",
+                "new x --field-sheets y --one-in few | --one-in few: give a whole number, 1 or more",
                 "check x --all | silverwake check: \"--all\" is no option here",
             })
     void usageIsOneLine(String typed, String said) {
@@ -44,6 +51,24 @@ class CommandLineTest {
         assertThat(help.code()).isZero();
         assertThat(help.all()).contains("Example: silverwake " + command, "-h, --help");
         assertThat(help.all()).contains("-v");
+    }
+
+    @Test
+    void fieldSheetsAreForWorkbooksToo() {
+        assertThat(Messy.say("new", "x", "--field-sheets", "nope").err())
+                .singleElement()
+                .asString()
+                .contains("give a folder that holds scenario.yaml or scenario.xlsx");
+    }
+
+    /** The launcher's desktop entry opens folders. */
+    @Test
+    void desktopEntryIsOfferedForFolders(@TempDir Path place) throws IOException, InterruptedException {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "no sh on this machine: the launcher is not run");
+        Process written = new ProcessBuilder("sh", "../silverwake", "--icon", place.toString()).start();
+        assertThat(written.waitFor()).isZero();
+        assertThat(Files.readString(place.resolve("silverwake.desktop")))
+                .containsPattern("(?m)^MimeType=inode/directory;");
     }
 
     @Test

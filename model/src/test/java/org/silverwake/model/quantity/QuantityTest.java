@@ -134,6 +134,8 @@ class QuantityTest {
                 "CONCENTRATION | much        | is not a concentration; give a number and one of",
                 "CONCENTRATION | 1e999 mg/L  | too large",
                 "CONCENTRATION | NaN mg/L    | is not a concentration",
+                "ANGLE         | much        | \"much\" is not an angle; give",
+                "AREA          | 3           | has no unit; give an area in one of",
                 "DIMENSIONLESS | 1.2.3       | is not a number",
             })
     void refusals(Dimension dimension, String text, String message) {
