@@ -188,8 +188,8 @@ final class CorrectionsTable {
         if (row.has(longitude) != row.has(latitude)) {
             row.problem(row.has(longitude) ? latitude : longitude, "is blank beside the other; give both or none");
         }
-        OptionalDouble x = row.number(longitude, KeyTable.longitude(longitude));
-        OptionalDouble y = row.number(latitude, KeyTable.latitude(latitude));
+        OptionalDouble x = row.number(longitude, Key.longitude(longitude));
+        OptionalDouble y = row.number(latitude, Key.latitude(latitude));
         return Optional.of(new Position(x.orElse(0), y.orElse(0), false));
     }
 

@@ -132,4 +132,14 @@ public record Key(
         int exponent = rounded.precision() - rounded.scale() - 1;
         return rounded.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "e" + exponent;
     }
+
+    /** A longitude in degrees. */
+    static Key longitude(String path) {
+        return quantity(path, Dimension.ANGLE, "deg", -180, 180, "none", "longitude in degrees, east positive");
+    }
+
+    /** A latitude in degrees. */
+    static Key latitude(String path) {
+        return quantity(path, Dimension.ANGLE, "deg", -90, 90, "none", "latitude in degrees, north positive");
+    }
 }

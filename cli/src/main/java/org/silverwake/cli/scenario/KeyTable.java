@@ -3,8 +3,6 @@
 
 package org.silverwake.cli.scenario;
 
-import static org.silverwake.cli.scenario.Key.quantity;
-
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -71,13 +69,5 @@ public final class KeyTable {
             }
         }
         return names;
-    }
-
-    static Key longitude(String path) {
-        return quantity(path, Dimension.ANGLE, "deg", -180, 180, "none", "longitude in degrees, east positive");
-    }
-
-    static Key latitude(String path) {
-        return quantity(path, Dimension.ANGLE, "deg", -90, 90, "none", "latitude in degrees, north positive");
     }
 }

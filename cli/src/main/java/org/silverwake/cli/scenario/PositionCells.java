@@ -39,8 +39,8 @@ final class PositionCells {
 
     /** The columns for the reference page. */
     static final List<Key> KEYS = List.of(
-            KeyTable.longitude("longitude"),
-            KeyTable.latitude("latitude"),
+            Key.longitude("longitude"),
+            Key.latitude("latitude"),
             Key.word("easting", Kind.TEXT, "", "UTM easting, 100000 to 900000 m"),
             Key.word("northing", Kind.TEXT, "", "UTM northing, 0 to 10000000 m"),
             Key.word("zone", Kind.TEXT, "", "UTM zone with north or south, such as `21 south`"),
