@@ -42,7 +42,7 @@ final class TakenWater {
         return warnings;
     }
 
-    /** Reaches without water in a state since an abstraction at or above their head takes all of it. */
+    /** Reaches at whose head an abstraction, there or above, leaves no water in a state; the land may bring some further down. */
     static boolean[] emptied(RiverNetwork network, RoutedWater water) {
         boolean[] emptied = new boolean[network.size()];
         for (int r = 0; r < emptied.length; r++) {
@@ -50,7 +50,7 @@ final class TakenWater {
             for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
                 emptied[r] |= emptied[network.in(network.fromNode(r), k)];
             }
-            emptied[r] &= !water.isWet(r);
+            emptied[r] &= water.head(r) == 0;
         }
         return emptied;
     }

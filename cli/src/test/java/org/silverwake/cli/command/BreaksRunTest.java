@@ -161,13 +161,15 @@ class BreaksRunTest {
     }
 
     @Test
-    void aReachWithoutWaterIsNotBelow() {
+    void aReachThatAnAbstractionEmptiesIsNotBelow() {
         messy.file(
                         "taken.csv",
                         "name,use,longitude,latitude,discharge,discharge_unit\nWeir,mine,-20.035,-30,60000,L/s\n")
                 .yaml("sites: {file", "abstractions: {file: taken.csv}\nsites: {file")
                 .file("places.csv", "name,use,people,longitude,latitude\nDry,village,20,-20.045,-30\n");
         run(line("a", A, 1), line("b", B, 1), line("c", C, 2));
-        assertThat(place("Dry")).doesNotContain("below by this estimate").contains("not assessed");
+        assertThat(place("Dry"))
+                .doesNotContain("below by this estimate")
+                .contains("not assessed,an abstraction takes all");
     }
 }

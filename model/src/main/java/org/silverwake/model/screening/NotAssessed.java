@@ -15,8 +15,8 @@ public enum NotAssessed {
     GAP_UPSTREAM("an open gap in the river layer above"),
     /** Mercury above runs to an end that is no outlet, so that a line there seems to run the wrong way. */
     LOST_UPSTREAM("water above runs to an end that nobody named an outlet"),
-    /** An abstraction takes all its water in some flow state. */
-    EMPTIED("an abstraction takes all its water in a flow state"),
+    /** An abstraction takes all water at its head in some flow state. */
+    EMPTIED("an abstraction takes all the river's water in a flow state"),
     /** The tide reaches here. */
     TIDAL("tidal"),
     /** The medium or form is not computed. */
