@@ -42,15 +42,16 @@ final class TakenWater {
         return warnings;
     }
 
-    /** Reaches at whose head an abstraction, there or above, leaves no water in a state; the land may bring some further down. */
+    /** Reaches at whose head an abstraction takes all water in a state, and those below until another river joins. */
     static boolean[] emptied(RiverNetwork network, RoutedWater water) {
         boolean[] emptied = new boolean[network.size()];
         for (int r = 0; r < emptied.length; r++) {
-            emptied[r] = water.emptied().contains(r) && water.abstracted(r) > 0;
-            for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
-                emptied[r] |= emptied[network.in(network.fromNode(r), k)];
+            int node = network.fromNode(r);
+            boolean below = network.inCount(node) > 0;
+            for (int k = 0; k < network.inCount(node); k++) {
+                below &= emptied[network.in(node, k)];
             }
-            emptied[r] &= water.head(r) == 0;
+            emptied[r] = below || water.emptied().contains(r) && water.abstracted(r) > 0;
         }
         return emptied;
     }
