@@ -22,7 +22,7 @@ class PartitioningTest {
 
     /** f_d = 1/(1 + Kd SPM 1e-6), Kd in L/kg, at 1, 10, 50, 100, 500, 700, 1000 mg/L; evaluated outside this program. */
     @ParameterizedTest
-    @Reference(key = "thomann-mueller-1987", locator = "dissolved fraction, from memory")
+    @Reference(key = "thomann1987", locator = "dissolved fraction, from memory")
     @CsvSource({
         "3.8, 0.9937, 0.9406, 0.7602, 0.6131, 0.2407, 0.1846, 0.1368",
         "4.9, 0.9264, 0.5573, 0.2011, 0.1118, 0.0246, 0.0177, 0.0124",
@@ -54,7 +54,7 @@ class PartitioningTest {
      * 0.0480476; all particulate and settling alone 0.0356740. Evaluated outside this program.
      */
     @Test
-    @Reference(key = "thomann-mueller-1987", locator = "combined loss, from memory")
+    @Reference(key = "thomann1987", locator = "combined loss, from memory")
     void combinedLossOver20Kilometers() {
         double capacity = Partitioning.coefficient(5, 0, 0, 1) * 0.1;
         Partitioning parts = Partitioning.of(0, capacity);
@@ -69,7 +69,7 @@ class PartitioningTest {
 
     /** Plug flow, C/C0 = exp(-k x/u) with u 0.3 m/s, k 1 /d, x 10 km: 0.679905 (the row with D = 0). */
     @Test
-    @Reference(key = "fischer-1979", locator = "steady first-order loss, D = 0")
+    @Reference(key = "fischer1979", locator = "steady first-order loss, D = 0")
     void plugFlowWithLoss() {
         double printed = 5e-7;
         assertThat(left(1 / DAY, 10000 / 0.3)).isCloseTo(0.679905, within(printed));

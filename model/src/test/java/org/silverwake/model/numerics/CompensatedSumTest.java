@@ -13,7 +13,7 @@ import org.silverwake.model.validation.Reference;
 class CompensatedSumTest {
     /** 1 + 1e100 + 1 - 1e100 = 2, the textbook case that plain and Kahan's sums get wrong (0). */
     @Test
-    @Reference(key = "neumaier-1974", locator = "improved Kahan-Babuska sum, from memory")
+    @Reference(key = "neumaier1974", locator = "improved Kahan-Babuska sum, from memory")
     void largeTermsDoNotSwallowSmallOnes() {
         CompensatedSum sum = new CompensatedSum();
         for (double term : new double[] {1, 1e100, 1, -1e100}) {

@@ -22,7 +22,7 @@ class DepositionTest {
 
     /** Krone (1962): D = w C (1 - tau/tau_cd) below tau_cd, else nothing. */
     @ParameterizedTest
-    @Reference(key = "krone-1962", locator = "deposition law, from memory")
+    @Reference(key = "krone1962", locator = "deposition law, from memory")
     @CsvSource({"0, 0.1, 1", "0.05, 0.1, 0.5", "0.09, 0.1, 0.1", "0.1, 0.1, 0", "3, 0.1, 0"})
     void kroneProbability(double shear, double critical, double expected) {
         assertThat(Deposition.krone(shear, critical)).isCloseTo(expected, within(EXACT));
@@ -30,7 +30,7 @@ class DepositionTest {
 
     /** Rouse number w/(0.41 u*): 0.0041 m/s and 0.01 m/s give 1; all suspended up to 0.8, all bed load from 2.5 (common practice, from memory). */
     @ParameterizedTest
-    @Reference(key = "rouse-1937", locator = "limits of suspension, from memory")
+    @Reference(key = "rouse1937", locator = "limits of suspension, from memory")
     @CsvSource({"0, 1", "0.8, 1", "1.65, 0.5", "2.5, 0", "40, 0"})
     void suspendedShareBetweenTheRouseLimits(double rouse, double expected) {
         assertThat(Deposition.rouse(0.0041, 0.01)).isCloseTo(1, within(EXACT));
@@ -43,7 +43,7 @@ class DepositionTest {
      * 0.7774. Exponents from memory.
      */
     @ParameterizedTest
-    @Reference(key = "richardson-zaki-1954", locator = "exponents by Reynolds number, from memory")
+    @Reference(key = "richardson1954", locator = "exponents by Reynolds number, from memory")
     @CsvSource({"0.1, 0.6127", "0.5, 0.6263", "100, 0.7439", "1000, 0.7774"})
     void hindranceAtTenPercentByVolume(double reynolds, double expected) {
         assertThat(Deposition.hindrance(265, 2650, reynolds)).isCloseTo(expected, within(PRINTED));

@@ -17,7 +17,7 @@ import org.silverwake.model.solids.Stokes1851;
  * Settling velocities. Ferguson &amp; Church (2004) J Sed Res 74:933-937, eq. 4 and its four pairs of constants; the table is
  * that equation evaluated outside this program (R 1.65, nu 1e-6 m2/s, g 9.81; five digits).
  */
-@Reference(key = "ferguson-church-2004", locator = "eq. 4")
+@Reference(key = "ferguson2004", locator = "eq. 4")
 class FergusonChurch2004Test {
     private static final double MM = 1e-3;
     private static final double UM = 1e-6;
@@ -59,7 +59,7 @@ class FergusonChurch2004Test {
 
     /** R g d^2/(18 nu), rho_s 2650, rho 998.2, mu 1.002e-3 (20 degC); rows with a grain Reynolds number up to 1. */
     @ParameterizedTest
-    @Reference(key = "stokes-1851", locator = "terminal velocity of a sphere")
+    @Reference(key = "stokes1851", locator = "terminal velocity of a sphere")
     @CsvSource({"1, 0.00089843", "4, 0.014375", "16, 0.23000", "31.25, 0.87738", "62.5, 3.5095"})
     void stokesColumn(double um, double printed) {
         assertThat(stokes(um)).isCloseTo(printed * MM, withinPercentage(PRINTED_PERCENT));

@@ -17,7 +17,7 @@ import org.silverwake.model.water.Mixing;
  * Frederick 1970, McQuivey &amp; Keefer 1974, Nordin &amp; Sabol 1974, as reprinted in later papers); the column "formula" is
  * Fischer's equation evaluated outside this program.
  */
-@Reference(key = "fischer-1975", locator = "D = 0.011 U^2 B^2/(H u*)")
+@Reference(key = "fischer1975", locator = "D = 0.011 U^2 B^2/(H u*)")
 class Fischer1975Test {
     private static final double FACTOR = 4;
     /** PRINTED: half of the last digit, plus a little for its rounding. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.silverwake.model.water.WaterProperties;
 
 /** Water density by Kell (1975) and viscosity: table values (from memory). */
-@Reference(key = "kell-1975", locator = "density table, from memory")
+@Reference(key = "kell1975", locator = "density table, from memory")
 class Kell1975Test {
     /** PRINTED: half of the last of three decimals. */
     private static final double PRINTED = 5e-4;

@@ -14,7 +14,7 @@ import org.silverwake.model.water.Section;
  * Hydraulic geometry. Leopold &amp; Maddock (1953) USGS Professional Paper 252: at-a-station b, f, m 0.26, 0.40, 0.34; downstream
  * 0.5, 0.4, 0.1 (from memory).
  */
-@Reference(key = "leopold-maddock-1953", locator = "exponents")
+@Reference(key = "leopold1953", locator = "exponents")
 class LeopoldMaddock1953Test {
     private static final HydraulicGeometry GEOMETRY = new HydraulicGeometry(8.3, 0.5, 0.40, 0.4, 0.26, 0.40);
     /** PRINTED: half of the last of four decimals. */

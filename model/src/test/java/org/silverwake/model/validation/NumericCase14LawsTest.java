@@ -8,9 +8,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.mercury.ElementalMercury;
+import org.silverwake.model.mercury.Reaeration;
 import org.silverwake.model.solids.Deposition;
 import org.silverwake.model.solids.FergusonChurch2004;
 import org.silverwake.model.solids.Stokes1851;
@@ -24,7 +27,7 @@ import org.silverwake.model.water.WaterProperties;
  * Numeric case 14: every law at a few points, from an independent implementation in another language. It states 1e-12;
  * values have 12 significant digits, so half of the last digit is up to 5e-12.
  */
-@Reference(key = "silverwake-numeric-cases", locator = "14_laws.json")
+@Reference(key = "numericcases", locator = "14_laws.json")
 class NumericCase14LawsTest {
     /** PRINTED: half of the twelfth digit (at most 5e-12), relative, in percent. */
     private static final double PRINTED_PERCENT = 5.1e-10;
@@ -44,6 +47,11 @@ class NumericCase14LawsTest {
             WaterProperties water = WaterProperties.at(JsonCase.number(row, "temperature_c"));
             check(row, "density_kell_kg_per_m3", water.density());
             check(row, "viscosity_checks_b29_pa_s", water.kinematicViscosity() * water.density());
+            // the case takes R as 8.314462618 J/mol/K too
+            check(
+                    row,
+                    "henry_hg0_air_over_water",
+                    ElementalMercury.airOverWater(JsonCase.number(row, "temperature_c")));
         }
     }
 
@@ -112,6 +120,22 @@ class NumericCase14LawsTest {
                 assertThat(new Stokes1851().velocity(d, grain, water, nu))
                         .isCloseTo(JsonCase.number(row, "stokes_m_per_s"), withinPercentage(PRINTED_INPUTS_PERCENT));
             }
+        }
+    }
+
+    @Test
+    void gasExchange() {
+        for (Map<String, Object> row : laws.expected("gas")) {
+            double velocity = JsonCase.number(row, "velocity_m_per_s");
+            double depth = JsonCase.number(row, "depth_m");
+            check(row, "oconnor-dobbins", Reaeration.OCONNOR_DOBBINS.perDay(velocity, depth));
+            check(row, "churchill", Reaeration.CHURCHILL.perDay(velocity, depth));
+            check(row, "owens", Reaeration.OWENS.perDay(velocity, depth));
+            String chosen = Reaeration.at(velocity, depth)
+                    .name()
+                    .toLowerCase(Locale.ROOT)
+                    .replace('_', '-');
+            assertThat(chosen).isEqualTo(row.get("covar_choice"));
         }
     }
 

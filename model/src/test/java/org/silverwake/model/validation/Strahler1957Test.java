@@ -14,7 +14,7 @@ import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.network.StreamOrder;
 
 /** Strahler (1957) stream order: the definition, by hand. */
-@Reference(key = "strahler-1957", locator = "definition of stream order")
+@Reference(key = "strahler1957", locator = "definition of stream order")
 class Strahler1957Test {
     /** Orders in the order given; reaches as "from-to" pairs. */
     private static List<Integer> orders(int[]... reaches) {

@@ -26,7 +26,7 @@ class VanDerPerk2013Test {
      * docs/validation/errata.md.
      */
     @Test
-    @Reference(key = "vanderperk-2013", locator = "example 12.3, p. 244-245")
+    @Reference(key = "vanderperk2013", locator = "example 12.3, p. 244-245")
     void example12Point3HinderedDeposition() {
         double shearVelocity = 0.1 * 0.2;
         double shear = 1000 * shearVelocity * shearVelocity;
@@ -56,8 +56,8 @@ class VanDerPerk2013Test {
      * this program. Full mixing 0.4 and 0.1 u B^2/(0.6 H u*): 1844 and 461 m (coefficients from memory).
      */
     @Test
-    @Reference(key = "vanderperk-2013", locator = "eq. 11.33, p. 225")
-    @Reference(key = "fischer-1979", locator = "transverse mixing, from memory")
+    @Reference(key = "vanderperk2013", locator = "eq. 11.33, p. 225")
+    @Reference(key = "fischer1979", locator = "transverse mixing, from memory")
     void equation11Point33Dispersion() {
         double shearVelocity = StrictMath.sqrt(9.81 * 1.5 * 5e-4);
         double printedDispersion = 0.005;

@@ -44,7 +44,7 @@ class RoutedWaterTest {
 
     /** Two streams of 10 and 2 m3/s at 5 and 50 mix to 12.5 (shares by discharge). */
     @Test
-    @Reference(key = "vanderperk-2013", locator = "mixing of two streams")
+    @Reference(key = "vanderperk2013", locator = "mixing of two streams")
     void mixingOfTwoStreams() {
         ReachTable reaches = Rivers.of(Map.of(), "a 0 2", "b 1 2", "c 2 3");
         RoutedWater water = Rivers.route(

@@ -43,7 +43,7 @@ class ShearTest {
 
     /** Strickler: n_g = d50^(1/6)/21.1, 1 mm gives 0.015 (from memory). */
     @Test
-    @Reference(key = "strickler-1923", locator = "grain roughness, from memory")
+    @Reference(key = "strickler1923", locator = "grain roughness, from memory")
     void grainRoughnessAndSkinShear() {
         double printed = 5e-5;
         assertThat(Shear.grainRoughness(1e-3)).isCloseTo(0.0150, within(printed));

@@ -1,0 +1,36 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.mercury;
+
+/**
+ * A first-order reaction: its rate at 20 degC, how it grows with temperature, and whether light drives it.
+ *
+ * @param rate at 20 degC and full light [1/s], at least 0
+ * @param theta growth per degree [-], at least 1
+ * @param needsLight whether it goes on only as deep as light reaches
+ */
+public record FirstOrder(double rate, double theta, boolean needsLight) {
+    private static final double REFERENCE = 20;
+
+    /**
+     * Rate [1/s] at a temperature.
+     *
+     * @param celsius temperature [degC]
+     * @param light mean light over the depth by {@link #meanLight} [-], 0 to 1
+     */
+    public double at(double celsius, double light) {
+        return rate * StrictMath.pow(theta, celsius - REFERENCE) * (needsLight ? light : 1);
+    }
+
+    /**
+     * Mean light over a depth as a share of that at the surface [-]: (1 - e^(-K H))/(K H) (Beer-Lambert).
+     *
+     * @param attenuation K [1/m], at least 0
+     * @param depth H [m], above 0
+     */
+    public static double meanLight(double attenuation, double depth) {
+        double optical = attenuation * depth;
+        return optical == 0 ? 1 : -StrictMath.expm1(-optical) / optical;
+    }
+}
