@@ -5,10 +5,12 @@ package org.silverwake.cli.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.Water;
 import org.silverwake.model.input.Settings;
+import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.solids.BackgroundSediment;
 import org.silverwake.model.solids.FergusonChurch2004;
@@ -47,7 +49,8 @@ final class MercuryStep {
                         settings.value("flood.set-down-length"),
                         settings.value("flood.overbank-share-per-km"),
                         settings.value("mixing.transverse-coefficient"),
-                        true));
+                        true),
+                Chemistry.none());
     }
 
     private static ParticleClass particles(ScenarioInput.SolidsClass given) {
@@ -107,7 +110,8 @@ final class MercuryStep {
                     site.classShares(),
                     solids,
                     water,
-                    site.outfall() == ScenarioInput.Outfall.BANK));
+                    site.outfall() == ScenarioInput.Outfall.BANK,
+                    Map.of()));
         }
         return releases;
     }

@@ -26,6 +26,7 @@ public record Balance(List<Row> rows) {
         EXPORTED(false),
         SETTLED(false),
         OVERBANK(false),
+        EVADED(false),
         ABSTRACTED(false),
         HELD_DRY(false);
 

@@ -4,7 +4,9 @@
 package org.silverwake.model.release;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 
 /**
  * What one site releases. All lists are by flow state.
@@ -12,11 +14,13 @@ import java.util.OptionalDouble;
  * @param name its name
  * @param reach reach at whose head it enters
  * @param mercury mercury [kg/s], at least 0
- * @param exchangeableShare share of it that is exchangeable [-], the rest grain-bound; empty where not known
+ * @param exchangeableShare share of its divalent part that is exchangeable [-], the rest grain-bound; empty where not known
  * @param classShares how grain-bound mercury and tailings solids divide over particle classes [-], summing to 1
  * @param solids dry tailings solids [kg/s], at least 0
  * @param water water it adds [m3/s], at least 0
  * @param atBank whether the outfall is at the bank
+ * @param furtherShares shares of its mercury in further forms by their names [-], together at most 1; the rest is exchangeable
+ *     and grain-bound
  */
 public record SiteRelease(
         String name,
@@ -26,13 +30,24 @@ public record SiteRelease(
         List<Double> classShares,
         List<Double> solids,
         List<Double> water,
-        boolean atBank) {
+        boolean atBank,
+        Map<String, Double> furtherShares) {
     /** Copies the lists. */
     public SiteRelease {
         mercury = List.copyOf(mercury);
         classShares = List.copyOf(classShares);
         solids = List.copyOf(solids);
         water = List.copyOf(water);
+        furtherShares = Map.copyOf(furtherShares);
+    }
+
+    /** Share of its mercury that is exchangeable or grain-bound [-]. */
+    public double divalent() {
+        double further = 0;
+        for (String form : new TreeSet<>(furtherShares.keySet())) {
+            further += furtherShares.get(form);
+        }
+        return 1 - further;
     }
 
     /** Exchangeable share in a variant [-]: as stated, else all in variant 0 and none in variant 1. */

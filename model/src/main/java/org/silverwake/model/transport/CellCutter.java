@@ -177,6 +177,14 @@ final class CellCutter {
         }
     }
 
+    /** A coefficient stated at the reference sediment [m3/kg], fallen to a sediment [kg/m3] as that of Hg(II) falls. */
+    static double falling(TransportInput input, double kd, double sediment) {
+        double slope = input.options().kdSlope();
+        return slope == 0 || sediment <= 0
+                ? kd
+                : kd * StrictMath.pow(sediment / input.options().kdReference(), -slope);
+    }
+
     /** Kd of a class at a sediment, as the rates use it [m3/kg]. */
     static double coefficient(TransportInput input, int j, double sediment) {
         return Partitioning.coefficient(

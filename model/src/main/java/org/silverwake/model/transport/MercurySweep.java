@@ -160,12 +160,14 @@ final class MercurySweep {
             }
             CompensatedSum settled = new CompensatedSum();
             CompensatedSum overbank = new CompensatedSum();
+            CompensatedSum evaded = new CompensatedSum();
             CompensatedSum taken = new CompensatedSum();
             taken.add(abstracted[i]);
             for (int c = 0; c < cells.count(); c++) {
                 double w = time[c * width + i];
                 settled.add(rates.settled(c, form) * w);
                 overbank.add(rates.overbank(c, form) * w);
+                evaded.add(rates.evaded(c, form) * w);
                 taken.add(spreadLoss[c] * w);
             }
             String name = layout.name(form);
@@ -175,6 +177,9 @@ final class MercurySweep {
             rows.add(new Balance.Row(Process.SETTLED, name, settled.value()));
             rows.add(new Balance.Row(Process.OVERBANK, name, overbank.value()));
             rows.add(new Balance.Row(Process.ABSTRACTED, name, taken.value()));
+            if (evaded.value() > 0) {
+                rows.add(new Balance.Row(Process.EVADED, name, evaded.value()));
+            }
             rows.add(new Balance.Row(Process.HELD_DRY, name, heldDry[i]));
         }
         return new Balance(rows);

@@ -38,7 +38,9 @@ final class Releases {
     /** Adds one site's mercury [kg/s], form i at {@code offset + i x stride}. */
     static void add(
             StateLayout layout, SiteRelease site, int state, int variant, double[] into, int offset, int stride) {
-        double mercury = site.mercury().get(state);
+        double all = site.mercury().get(state);
+        site.furtherShares().forEach((form, share) -> into[offset + layout.place(form) * stride] += all * share);
+        double mercury = all * site.divalent();
         double exchangeable = site.exchangeable(variant);
         into[offset + layout.exchangeable() * stride] += mercury * exchangeable;
         for (int j = 0; j < layout.classCount(); j++) {

@@ -77,20 +77,25 @@ public final class StateSolution {
         return place == Place.HEAD ? nearBank.head(cell, form, variant) : nearBank.end(cell, form, variant);
     }
 
-    /** Total mercury in whole water [kg/m3], with what is on top near the bank if asked. */
+    /** Total mercury in whole water, droplets above 63 um left out as samples do [kg/m3], with what is on top near the bank if asked. */
     public double whole(int cell, Place place, int variant, boolean nearBankToo) {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
-            sum += form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+            if (layout.isSampled(form)) {
+                sum += form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+            }
         }
         return sum;
     }
 
     /** Filtered total mercury [kg/m3], with what is on top near the bank if asked. */
     public double filtered(int cell, Place place, int variant, boolean nearBankToo) {
-        int form = layout.exchangeable();
-        double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
-        return value * rates.filtered(cell);
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+            sum += value * rates.filtered(cell, form);
+        }
+        return sum;
     }
 
     /** Background alone, whole water [kg/m3]. */
@@ -100,7 +105,7 @@ public final class StateSolution {
 
     /** Background alone, filtered [kg/m3]. */
     public double backgroundFiltered(int cell, Place place) {
-        return backgroundWhole(cell, place) * rates.filtered(cell);
+        return backgroundWhole(cell, place) * rates.filtered(cell, layout.exchangeable());
     }
 
     /** Mean concentration of one form over a cell's water, background included in the exchangeable [kg/m3]. */
@@ -115,7 +120,12 @@ public final class StateSolution {
 
     /** Filtered share of exchangeable mercury [-]. */
     public double filteredShare(int cell) {
-        return rates.filtered(cell);
+        return rates.filtered(cell, layout.exchangeable());
+    }
+
+    /** Filtered share of a form [-]. */
+    public double filteredShare(int cell, int form) {
+        return rates.filtered(cell, form);
     }
 
     /** Suspended sediment, tailings included, mean of the cell [kg/m3]. */
@@ -177,7 +187,17 @@ public final class StateSolution {
         return rates.settled(cell, form);
     }
 
-    /** Rate at which a form leaves as itself [1/s]: settling as the bound has it, overbank, turning into another form. */
+    /** Rate at which a form escapes to the air [1/s]. */
+    public double evasionRate(int cell, int form) {
+        return rates.evaded(cell, form);
+    }
+
+    /** Time integral of a form's load in a cell, released alone [kg]. */
+    double time(int cell, int form, int variant) {
+        return sweep.time(cell, form, variant);
+    }
+
+    /** Rate at which a form leaves as itself [1/s]: settling as the bound has it, overbank, evasion, turning into another form. */
     double lossRate(int cell, int form) {
         return rates.lossRate(cell, form);
     }

@@ -85,9 +85,12 @@ public final class SuspendedValues {
         for (int c = first(reach); c < first(reach + 1); c++) {
             double solids = solution.water().isWet(c) ? solution.sediment(c) : 0;
             if (solids > 0) {
-                double particulate = -solution.filteredShare(c) * solution.mean(c, layout.exchangeable(), variant);
+                double particulate = 0;
                 for (int form = 0; form < layout.count(); form++) {
-                    particulate += solution.mean(c, form, variant);
+                    particulate -= solution.filteredShare(c, form) * solution.mean(c, form, variant);
+                }
+                for (int form = 0; form < layout.count(); form++) {
+                    particulate += layout.isSampled(form) ? solution.mean(c, form, variant) : 0;
                 }
                 largest = Math.max(largest, particulate / solids);
             }

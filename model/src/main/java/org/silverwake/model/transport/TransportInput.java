@@ -4,6 +4,7 @@
 package org.silverwake.model.transport;
 
 import java.util.List;
+import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.solids.BackgroundSediment;
@@ -22,6 +23,7 @@ import org.silverwake.model.water.Hydraulics;
  * @param doc K_doc [DOC] by state [-], 0 on basis filtered
  * @param sites releases
  * @param options scalars
+ * @param chemistry further forms and what turns into what
  */
 public record TransportInput(
         Hydraulics hydraulics,
@@ -32,7 +34,8 @@ public record TransportInput(
         List<Double> lateralFiltered,
         List<Double> doc,
         List<SiteRelease> sites,
-        Options options) {
+        Options options,
+        Chemistry chemistry) {
     /** Copies the lists. */
     public TransportInput {
         classes = List.copyOf(classes);
@@ -72,7 +75,7 @@ public record TransportInput(
 
     /** The carried states. */
     public StateLayout layout() {
-        return StateLayout.of(classes);
+        return StateLayout.of(classes, chemistry.forms());
     }
 
     /** Variants of the unknown split that must be run [-]: 1, or 2 where some site's split is not known. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.solids.BackgroundSediment;
@@ -48,6 +49,7 @@ final class TestRiver {
     final Map<String, Double> abstraction = new HashMap<>();
     final Map<String, Double> split = new HashMap<>();
     final List<Site> sites = new ArrayList<>();
+    final Map<String, Map<String, Double>> furtherShares = new HashMap<>();
     final List<ParticleClass> classes = new ArrayList<>();
     double[] flow = {1};
     double[] share = {1};
@@ -65,6 +67,7 @@ final class TestRiver {
     double setDown = 1000;
     double overbank;
     boolean cut;
+    Chemistry chemistry = Chemistry.none();
     Optional<ChannelShape> shape = Optional.empty();
     OptionalDouble slope = OptionalDouble.empty();
     double medianDiameter = COARSE_BED;
@@ -201,7 +204,8 @@ final class TestRiver {
                     site.shares(),
                     Collections.nCopies(states, site.solids()),
                     Collections.nCopies(states, site.water()),
-                    site.atBank()));
+                    site.atBank(),
+                    furtherShares.getOrDefault(site.name(), Map.of())));
         }
         Column weights = new Column(n);
         split.forEach((id, weight) -> weights.put(index(id), weight));
@@ -227,7 +231,8 @@ final class TestRiver {
                 Collections.nCopies(states, filtered),
                 Collections.nCopies(states, doc),
                 releases,
-                new TransportInput.Options(netSedimentation, kdSlope, 0.1, grainRelease, setDown, overbank, 0.6, cut));
+                new TransportInput.Options(netSedimentation, kdSlope, 0.1, grainRelease, setDown, overbank, 0.6, cut),
+                chemistry);
     }
 
     /** The default downstream and at-a-station exponents of model.md section 11. */
