@@ -44,18 +44,20 @@ public final class ReachHeights {
         return new RiverMap(reaches, map.nodeCount(), map.defects());
     }
 
-    /** Whether there is a height anywhere at the vertices of a layer's lines. */
+    /** Whether there is a height anywhere at the vertices of a layer's lines; true where it has none, which is another matter. */
     public static boolean reach(VectorLayer layer, ElevationSource source) {
+        boolean empty = true;
         for (LayerFeature feature : layer.features()) {
             if (feature.geometry() != null) {
                 for (Coordinate at : feature.geometry().getCoordinates()) {
+                    empty = false;
                     if (source.elevation(at.x, at.y).isPresent()) {
                         return true;
                     }
                 }
             }
         }
-        return false;
+        return empty;
     }
 
     private static void put(Map<String, Double> numbers, String key, Coordinate at, ElevationSource source) {
