@@ -26,7 +26,6 @@ final class CellNumbers {
     private static final int MOST = Integer.MAX_VALUE / Integer.BYTES;
     private static final String PREFIX = "silverwake-cells-";
     private static final Duration LEFT_OVER = Duration.ofDays(1);
-    private static final int PIECE = 1 << 20;
     private static final double MEGABYTE = 1e6;
 
     private final IntBuffer numbers;
@@ -42,14 +41,19 @@ final class CellNumbers {
      * @throws GeoDataException if a file is needed and there is no room for it
      */
     static CellNumbers of(int cells) {
+        return of(cells, 1);
+    }
+
+    /** As {@link #of(int)}, with room for more files like it that come next, itself counted; a file takes its room only as it is written. */
+    static CellNumbers of(int cells, int files) {
         if (cells <= MOST_IN_MEMORY) {
             return new CellNumbers(IntBuffer.allocate(cells));
         }
-        return inFile(cells);
+        return inFile(cells, files);
     }
 
-    /** As {@link #of}, in a file however small. */
-    static CellNumbers inFile(int cells) {
+    /** As {@link #of(int, int)}, in a file however small. */
+    static CellNumbers inFile(int cells, int files) {
         if (cells > MOST) {
             throw new IllegalArgumentException(cells + " cells");
         }
@@ -58,10 +62,10 @@ final class CellNumbers {
         try {
             sweep(folder);
             long room = Files.getFileStore(folder).getUsableSpace();
-            if (room < bytes) {
+            if (room < bytes * files) {
                 throw new GeoDataException(
                         folder + ": has room for " + Math.round(room / MEGABYTE) + " MB; the elevation raster needs "
-                                + Math.round(bytes / MEGABYTE)
+                                + Math.round(bytes * files / MEGABYTE)
                                 + " MB more there for a while; make room, cut the raster to the basin, or name another folder with"
                                 + " -Djava.io.tmpdir=FOLDER");
             }
@@ -73,22 +77,12 @@ final class CellNumbers {
 
     private static IntBuffer mapped(Path file, long bytes) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
-            fill(channel, bytes);
             ByteBuffer buffer = channel.map(FileChannel.MapMode.READ_WRITE, 0, bytes);
             return buffer.order(ByteOrder.nativeOrder()).asIntBuffer();
         } finally {
             if (!gone(file)) {
                 file.toFile().deleteOnExit();
             }
-        }
-    }
-
-    /** Takes the room now: a disk that fills up later would end the program without a word. */
-    private static void fill(FileChannel channel, long bytes) throws IOException {
-        ByteBuffer zeros = ByteBuffer.allocate(PIECE);
-        for (long done = 0; done < bytes; ) {
-            zeros.clear().limit((int) Math.min(PIECE, bytes - done));
-            done += channel.write(zeros);
         }
     }
 

@@ -68,7 +68,7 @@ final class PriorityFlood {
         if (cells > LevelQueue.MOST_CELLS) {
             throw new GeoDataException(model + ": too many cells");
         }
-        levels = CellNumbers.of(cells);
+        levels = CellNumbers.of(cells, 2); // and the links
         links = CellNumbers.of(cells);
         queue = new LevelQueue(links, levels(model));
     }

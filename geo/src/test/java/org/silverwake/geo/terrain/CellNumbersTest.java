@@ -4,14 +4,16 @@
 package org.silverwake.geo.terrain;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import org.silverwake.geo.GeoDataException;
 
 class CellNumbersTest {
     @Test
     void aFileHoldsWhatMemoryHolds() {
         CellNumbers memory = CellNumbers.of(1000);
-        CellNumbers file = CellNumbers.inFile(1000);
+        CellNumbers file = CellNumbers.inFile(1000, 1);
         for (int cell = 0; cell < 1000; cell++) {
             assertThat(file.at(cell)).isZero();
             memory.put(cell, cell * 7919);
@@ -45,5 +47,14 @@ class CellNumbersTest {
         assertThat(queue.way()).isEqualTo(4);
         assertThat(queue.take()).isZero();
         assertThat(queue.take()).isEqualTo(-1);
+    }
+
+    @Test
+    void roomIsLookedForBeforeItIsTaken() {
+        // 2 GB a file, a million of them: more than any disk has
+        assertThatThrownBy(() -> CellNumbers.inFile(500_000_000, 1_000_000))
+                .isInstanceOf(GeoDataException.class)
+                .hasMessageContaining("the elevation raster needs 2000000000 MB more there for a while; make room")
+                .satisfies(e -> assertThat(e.getMessage().lines()).hasSize(1));
     }
 }
