@@ -11,13 +11,13 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.transport.AbstractedMercury;
 import org.silverwake.model.transport.AbstractedMercury.Range;
 import org.silverwake.model.transport.PloughLayer;
 
 /** Declared abstractions: mercury that goes with the water, and what irrigation adds to the plough layer. */
 final class Abstractions {
-    private static final double SECONDS_PER_YEAR = 31557600;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
     private static final double LITERS = 1000;
     private static final double HECTARE = 1e4;
@@ -83,7 +83,8 @@ final class Abstractions {
         Range year = mercury(i).overYear();
         String use = abstraction.use().isBlank() ? "" : " (" + abstraction.use() + ")";
         String taken = abstraction.name() + use + ": "
-                + span(year.low() * SECONDS_PER_YEAR, year.high() * SECONDS_PER_YEAR) + " kg/yr of mercury "
+                + span(year.low() * Quantity.SECONDS_PER_YEAR, year.high() * Quantity.SECONDS_PER_YEAR)
+                + " kg/yr of mercury "
                 + (abstraction.field().isPresent() ? "to the fields" : "with its water");
         return abstraction
                 .field()
@@ -91,8 +92,8 @@ final class Abstractions {
                     PloughLayer layer = layer(field);
                     return taken + ", "
                             + span(
-                                    layer.added(year.low()) * SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM,
-                                    layer.added(year.high()) * SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM)
+                                    layer.added(year.low()) * Quantity.SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM,
+                                    layer.added(year.high()) * Quantity.SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM)
                             + " mg/kg/yr added to the plough layer of " + Numbers.shown(field.area() / HECTARE, 4)
                             + " ha (" + Numbers.shown(field.ploughDepth(), 3) + " m deep, "
                             + Numbers.shown(field.soilDensity(), 4) + " kg/m3)";
@@ -161,8 +162,8 @@ final class Abstractions {
                 .number(share)
                 .number(asked * LITERS)
                 .number(taken * LITERS)
-                .number(mercury.low() * SECONDS_PER_YEAR)
-                .number(mercury.high() * SECONDS_PER_YEAR);
+                .number(mercury.low() * Quantity.SECONDS_PER_YEAR)
+                .number(mercury.high() * Quantity.SECONDS_PER_YEAR);
         Optional<ScenarioInput.Field> field = abstraction.field();
         csv.number(field.map(f -> f.area() / HECTARE).orElse(Double.NaN))
                 .number(field.map(ScenarioInput.Field::ploughDepth).orElse(Double.NaN))
@@ -175,7 +176,7 @@ final class Abstractions {
     /** Told for the year alone: a state's rate does not last a year. */
     private static double added(Optional<ScenarioInput.Field> field, String state, double load) {
         return state.equals(YEAR)
-                ? field.map(f -> layer(f).added(load) * SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM)
+                ? field.map(f -> layer(f).added(load) * Quantity.SECONDS_PER_YEAR * MILLIGRAMS_PER_KILOGRAM)
                         .orElse(Double.NaN)
                 : Double.NaN;
     }

@@ -14,13 +14,13 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
 
 /** What a run prints at its end: people first, then the river, the budget, defects, warnings, where things are. */
 public final class RunSummary {
-    private static final double KILOGRAMS_PER_YEAR = 31557600;
     private static final double MILLIS = 1000;
 
     private RunSummary() {}
@@ -93,7 +93,7 @@ public final class RunSummary {
                     for (int s = 0; s < result.input().stateCount(); s++) {
                         year += result.solution(bound, s).balance(v).sum(process)
                                 * result.input().hydraulics().share(s)
-                                * KILOGRAMS_PER_YEAR;
+                                * Quantity.SECONDS_PER_YEAR;
                     }
                     low = Math.min(low, year);
                     high = Math.max(high, year);

@@ -4,14 +4,18 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.silverwake.cli.scenario.Corrections;
 import org.silverwake.cli.scenario.Corrections.Action;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Names;
 import org.silverwake.geo.assembly.AssemblyOptions;
 import org.silverwake.geo.assembly.OpenGap;
 import org.silverwake.geo.crs.Ground;
@@ -26,6 +30,7 @@ import org.silverwake.model.transport.SteadyResult;
 public final class Breaks {
     private static final double NEAR = 50;
     private static final double FARTHEST = 1000;
+    private static final int NAMED = 5;
 
     private final Basin basin;
     private final RiverNetwork network;
@@ -33,6 +38,7 @@ public final class Breaks {
     private final List<WaterEnd> ends;
     private final Set<Integer> declared;
     private final int[] component;
+    private final List<OpenGap> open;
     private final List<OpenGap> lossy = new ArrayList<>();
     private final NotAssessed[] doubts;
 
@@ -43,6 +49,7 @@ public final class Breaks {
         this.ends = WaterEnd.of(network, result);
         this.declared = declared(scenario);
         this.component = network.components();
+        this.open = OpenGap.of(basin.map());
         this.doubts = new NotAssessed[network.size()];
         wrongWay();
         gaps();
@@ -60,11 +67,7 @@ public final class Breaks {
 
     /** One line for every map and the end of a run, where any reach is in doubt; else none. */
     public List<String> cautions() {
-        boolean any = false;
-        for (NotAssessed doubt : doubts) {
-            any |= doubt != null;
-        }
-        return any
+        return Arrays.stream(doubts).anyMatch(Objects::nonNull)
                 ? List.of("The river has an open break above some reaches: mercury may come over it that is not"
                         + " reckoned, so none of them is called below.")
                 : List.of();
@@ -77,10 +80,13 @@ public final class Breaks {
             return List.of();
         }
         return List.of("released mercury leaves the network at " + laden.size() + " ends: "
-                + WaterEnd.names(laden.stream()
-                        .sorted(Comparator.comparingDouble(WaterEnd::high).reversed())
-                        .map(end -> end.load() + " at " + end.place(basin))
-                        .toList()));
+                + Names.first(
+                        laden.stream()
+                                .sorted(Comparator.comparingDouble(WaterEnd::high)
+                                        .reversed())
+                                .map(end -> end.load() + " at " + end.place(basin))
+                                .toList(),
+                        NAMED));
     }
 
     private List<WaterEnd> laden() {
@@ -91,9 +97,10 @@ public final class Breaks {
     List<String> warnings() {
         List<String> warnings = new ArrayList<>();
         for (WaterEnd end : laden()) {
-            why(end).ifPresent(why -> warnings.add("mercury of " + WaterEnd.names(end.sites()) + " (" + end.load()
-                    + ") leaves the network at " + end.place(basin) + ": " + why
-                    + "; join or turn the line on the check page or in the layer, or declare an outlet there"));
+            why(end).ifPresent(why ->
+                    warnings.add("mercury of " + Names.first(end.sites(network, result), NAMED) + " (" + end.load()
+                            + ") leaves the network at " + end.place(basin) + ": " + why
+                            + "; join or turn the line on the check page or in the layer, or declare an outlet there"));
         }
         for (OpenGap gap : lossy) {
             warnings.add("open gap in the river layer: " + gap.defect().text() + ": mercury may come over it to "
@@ -108,7 +115,7 @@ public final class Breaks {
         if (declared.contains(end.node())) {
             return Optional.empty();
         }
-        Optional<OpenGap> gap = gaps(basin).stream()
+        Optional<OpenGap> gap = open.stream()
                 .filter(g -> end.reaches().contains(network.reachOfInput(g.upper())))
                 .findFirst();
         if (gap.isPresent()) {
@@ -180,21 +187,17 @@ public final class Breaks {
         }
     }
 
-    private static List<OpenGap> gaps(Basin basin) {
-        return OpenGap.of(basin.map());
-    }
-
     private void gaps() {
-        List<OpenGap> open = new ArrayList<>(gaps(basin));
+        List<OpenGap> left = new ArrayList<>(open);
         boolean more = true;
         while (more) {
             more = false;
-            for (OpenGap gap : List.copyOf(open)) {
+            for (OpenGap gap : List.copyOf(left)) {
                 int upper = network.reachOfInput(gap.upper());
                 int lower = network.reachOfInput(gap.lower());
                 boolean carries = result.isBelowSite(upper) || doubts[upper] != null;
                 if (carries && !declared.contains(network.toNode(upper))) {
-                    open.remove(gap);
+                    left.remove(gap);
                     lossy.add(gap);
                     doubt(lower, NotAssessed.GAP_UPSTREAM);
                     more = true;
@@ -205,17 +208,9 @@ public final class Breaks {
 
     /** A reach and all below it. */
     private void doubt(int first, NotAssessed reason) {
-        boolean[] below = new boolean[network.size()];
-        below[first] = true;
-        for (int r = first; r < below.length; r++) {
-            int node = network.fromNode(r);
-            for (int k = 0; k < network.inCount(node); k++) {
-                below[r] |= below[network.in(node, k)];
-            }
-            if (below[r] && doubts[r] == null) {
-                doubts[r] = reason;
-            }
-        }
+        BitSet own = new BitSet();
+        own.set(first);
+        network.below(own).stream().filter(r -> doubts[r] == null).forEach(r -> doubts[r] = reason);
     }
 
     private Set<Integer> declared(ScenarioInput scenario) {

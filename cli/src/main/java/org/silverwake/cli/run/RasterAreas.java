@@ -3,7 +3,6 @@
 
 package org.silverwake.cli.run;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.silverwake.cli.text.Numbers;
@@ -49,22 +48,15 @@ final class RasterAreas {
     /** Where the raster ends before the land does, areas are lower bounds, all the way down. */
     private static void open(RiverMap map, TerrainAreas areas, List<PlacedPoint> points, List<String> warnings) {
         RiverNetwork network = Basin.network(map);
-        BitSet below = new BitSet(); // by index of the map
-        List<String> names = new ArrayList<>();
+        BitSet open = new BitSet();
         for (int r = 0; r < network.size(); r++) {
-            int reach = network.inputIndex(r);
-            if (areas.isOpen(reach)) {
-                below.set(reach);
-                names.add(network.id(r));
-            }
-            int node = network.fromNode(r);
-            for (int k = 0; k < network.inCount(node); k++) {
-                below.set(reach, below.get(reach) || below.get(network.inputIndex(network.in(node, k))));
-            }
+            open.set(r, areas.isOpen(network.inputIndex(r)));
         }
-        if (!names.isEmpty()) {
+        if (!open.isEmpty()) {
+            List<String> names = open.stream().mapToObj(network::id).toList();
+            BitSet below = network.below(open);
             List<String> at = points.stream()
-                    .filter(point -> below.get(point.headReach()))
+                    .filter(point -> below.get(network.reachOfInput(point.headReach())))
                     .map(point -> point.request().name())
                     .distinct()
                     .toList();

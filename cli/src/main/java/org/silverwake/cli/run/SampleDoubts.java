@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.silverwake.cli.scenario.Sample;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.sample.Finding;
 import org.silverwake.model.sample.Reported.Kind;
 import org.silverwake.model.screening.Fraction;
@@ -62,12 +62,11 @@ final class SampleDoubts {
     }
 
     private static String named(List<Sample> some) {
-        int more = some.size() - MOST_NAMED;
-        return some.stream()
-                        .limit(MOST_NAMED)
+        return Names.first(
+                some.stream()
                         .map(s -> s.name().equals(s.where()) ? s.where() : s.where() + " " + s.name())
-                        .collect(Collectors.joining(", "))
-                + (more > 0 ? " and " + more + " more" : "");
+                        .toList(),
+                MOST_NAMED);
     }
 
     private static boolean isOutOfSeason(ScenarioInput scenario, Sample sample) {

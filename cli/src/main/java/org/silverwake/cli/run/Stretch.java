@@ -49,13 +49,13 @@ final class Stretch {
     List<Integer> reaches(ReachClass.Range range) throws NotFound {
         List<Integer> from = from(range);
         Optional<List<Integer>> to = range.to().isPresent() ? Optional.of(to(range)) : Optional.empty();
-        BitSet along = below(from);
+        BitSet along = network.below(bits(from));
         if (to.isPresent()) {
-            along.and(above(to.get()));
+            along.and(network.above(bits(to.get())));
         }
         if (along.isEmpty()) {
             String end = range.to().orElseThrow();
-            boolean turned = below(feet(end)).intersects(bits(from));
+            boolean turned = network.below(bits(feet(end))).intersects(bits(from));
             throw new NotFound(end + " does not lie downstream of " + range.from()
                     + (turned ? ", but upstream of it; turn from and to round" : "; give two points of one river"));
         }
@@ -195,28 +195,5 @@ final class Stretch {
         BitSet bits = new BitSet();
         reaches.forEach(bits::set);
         return bits;
-    }
-
-    /** These reaches and all below them; indices rise downstream. */
-    private BitSet below(List<Integer> reaches) {
-        BitSet below = bits(reaches);
-        for (int r = 0; r < network.size(); r++) {
-            int node = network.fromNode(r);
-            for (int k = 0; k < network.inCount(node) && !below.get(r); k++) {
-                below.set(r, below.get(network.in(node, k)));
-            }
-        }
-        return below;
-    }
-
-    private BitSet above(List<Integer> reaches) {
-        BitSet above = bits(reaches);
-        for (int r = network.size() - 1; r >= 0; r--) {
-            int node = network.toNode(r);
-            for (int k = 0; k < network.outCount(node) && !above.get(r); k++) {
-                above.set(r, above.get(network.out(node, k)));
-            }
-        }
-        return above;
     }
 }

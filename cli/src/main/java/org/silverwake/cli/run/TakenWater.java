@@ -4,19 +4,22 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.text.Names;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.water.RoutedWater;
 
 /** Abstractions that take all of a river, or more water than a field can be given: slips of the unit, mostly. */
 final class TakenWater {
     private static final double LITERS = 1000;
-    private static final double SECONDS_PER_YEAR = 31557600;
+    private static final int NAMED = 5;
     private static final double HECTARE = 1e4;
     /** Depth of water on a field over a year that is asked about [m]; common practice, no source. */
     private static final double DEEP = 10;
@@ -69,7 +72,9 @@ final class TakenWater {
             List<String> places = placesBelow(reach);
             warnings.add(asked.where() + " " + asked.name() + ": it takes all the water, and the mercury in it, out of "
                     + basin.reach(reach).id() + " (" + String.join("; ", states) + ")"
-                    + (places.isEmpty() ? "" : "; answers for " + WaterEnd.names(places) + " further down rest on that")
+                    + (places.isEmpty()
+                            ? ""
+                            : "; answers for " + Names.first(places, NAMED) + " further down rest on that")
                     + "; check the discharge and its unit");
         }
     }
@@ -79,17 +84,12 @@ final class TakenWater {
     }
 
     private List<String> placesBelow(int reach) {
-        RiverNetwork network = basin.network();
-        boolean[] below = new boolean[network.size()];
-        for (int r = reach; r < below.length; r++) {
-            below[r] = r == reach;
-            for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
-                below[r] |= below[network.in(network.fromNode(r), k)];
-            }
-        }
+        BitSet own = new BitSet();
+        own.set(reach);
+        BitSet below = basin.network().below(own);
         List<PlacedPoint> places = basin.points("place");
         return IntStream.range(0, places.size())
-                .filter(i -> below[basin.reachAt(places.get(i))])
+                .filter(i -> below.get(basin.reachAt(places.get(i))))
                 .mapToObj(i -> scenario.places().get(i).name())
                 .toList();
     }
@@ -100,7 +100,7 @@ final class TakenWater {
         }
         double year = 0;
         for (int s = 0; s < scenario.states().size(); s++) {
-            year += scenario.states().get(s).share() * asked.discharge().get(s) * SECONDS_PER_YEAR;
+            year += scenario.states().get(s).share() * asked.discharge().get(s) * Quantity.SECONDS_PER_YEAR;
         }
         double depth = year / asked.field().get().area();
         if (depth > DEEP) {

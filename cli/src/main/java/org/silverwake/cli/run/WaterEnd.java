@@ -4,11 +4,13 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
@@ -19,16 +21,11 @@ import org.silverwake.model.transport.SteadyResult;
  * @param reaches reaches that end there, at least one
  * @param low released mercury that leaves there, lowest over bounds and variants [kg/yr]
  * @param high the same, highest [kg/yr]
- * @param sites names of the sites above it
  */
-record WaterEnd(int node, List<Integer> reaches, double low, double high, List<String> sites) {
-    private static final double SECONDS_PER_YEAR = 31557600;
-    private static final int NAMED = 5;
-
-    /** Copies the lists. */
+record WaterEnd(int node, List<Integer> reaches, double low, double high) {
+    /** Copies the list. */
     WaterEnd {
         reaches = List.copyOf(reaches);
-        sites = List.copyOf(sites);
     }
 
     /** Every end of a network. */
@@ -60,31 +57,25 @@ record WaterEnd(int node, List<Integer> reaches, double low, double high, List<S
                     for (int r : reaches) {
                         year += result.input().hydraulics().share(s)
                                 * result.solution(bound, s).loadOut(r, v)
-                                * SECONDS_PER_YEAR;
+                                * Quantity.SECONDS_PER_YEAR;
                     }
                 }
                 low = Math.min(low, year);
                 high = Math.max(high, year);
             }
         }
-        boolean[] above = above(network, reaches);
-        List<String> sites = result.input().sites().stream()
-                .filter(site -> above[site.reach()])
-                .map(SiteRelease::name)
-                .toList();
-        return new WaterEnd(node, reaches, low, high, sites);
+        return new WaterEnd(node, reaches, low, high);
     }
 
-    private static boolean[] above(RiverNetwork network, List<Integer> reaches) {
-        boolean[] above = new boolean[network.size()];
-        reaches.forEach(r -> above[r] = true);
-        for (int r = network.size() - 1; r >= 0; r--) {
-            int node = network.toNode(r);
-            for (int k = 0; k < network.outCount(node); k++) {
-                above[r] |= above[network.out(node, k)];
-            }
-        }
-        return above;
+    /** Names of the sites above it. */
+    List<String> sites(RiverNetwork network, SteadyResult result) {
+        BitSet own = new BitSet();
+        reaches.forEach(own::set);
+        BitSet above = network.above(own);
+        return result.input().sites().stream()
+                .filter(site -> above.get(site.reach()))
+                .map(SiteRelease::name)
+                .toList();
     }
 
     double longitude(Basin basin) {
@@ -117,12 +108,5 @@ record WaterEnd(int node, List<Integer> reaches, double low, double high, List<S
         String from = Numbers.shown(low, 3);
         String to = Numbers.shown(high, 3);
         return (from.equals(to) ? from : from + " to " + to) + " kg/yr";
-    }
-
-    /** Up to five names, then how many more. */
-    static String names(List<String> names) {
-        int more = names.size() - NAMED;
-        return String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-                + (more > 0 ? " and " + more + " more" : "");
     }
 }

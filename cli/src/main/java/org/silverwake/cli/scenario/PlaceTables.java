@@ -22,6 +22,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Field;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.quantity.Dimension;
 
 /** Tables of places, gauges and abstractions. */
@@ -135,11 +136,9 @@ final class PlaceTables {
                 .map(Place::name)
                 .toList();
         if (!unsourced.isEmpty()) {
-            int more = Math.max(0, unsourced.size() - NAMED);
             problems.warn(
                     where,
-                    "is blank for " + String.join(", ", unsourced.subList(0, unsourced.size() - more))
-                            + (more > 0 ? " and " + more + " more" : "")
+                    "is blank for " + Names.first(unsourced, NAMED)
                             + "; say where each number of people comes from (a census and its year, a head count, an"
                             + " estimate and whose)");
         }

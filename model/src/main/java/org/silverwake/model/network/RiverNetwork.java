@@ -5,6 +5,7 @@ package org.silverwake.model.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.PriorityQueue;
 
@@ -207,6 +208,28 @@ public final class RiverNetwork {
     /** Whether several reaches begin at a node that water flows through. */
     public boolean isBifurcation(int node) {
         return outCount(node) > 1 && inCount(node) > 0;
+    }
+
+    /** These reaches and all that water from them runs to; indices rise downstream. */
+    public BitSet below(BitSet reaches) {
+        BitSet below = (BitSet) reaches.clone();
+        for (int r = 0; r < ids.length; r++) {
+            for (int k = 0; k < inCount(from[r]) && !below.get(r); k++) {
+                below.set(r, below.get(in(from[r], k)));
+            }
+        }
+        return below;
+    }
+
+    /** These reaches and all whose water runs to them. */
+    public BitSet above(BitSet reaches) {
+        BitSet above = (BitSet) reaches.clone();
+        for (int r = ids.length - 1; r >= 0; r--) {
+            for (int k = 0; k < outCount(to[r]) && !above.get(r); k++) {
+                above.set(r, above.get(out(to[r], k)));
+            }
+        }
+        return above;
     }
 
     /** Component of each reach, numbered from 0 by first reach in downstream order. A copy. */

@@ -3,6 +3,7 @@
 
 package org.silverwake.model.transport;
 
+import java.util.BitSet;
 import java.util.List;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
@@ -27,7 +28,7 @@ public final class SteadyResult {
     private final Cells cells;
     private final List<StateSolution> laidDown;
     private final List<StateSolution> carried;
-    private final boolean[] belowSite;
+    private final BitSet belowSite;
 
     SteadyResult(TransportInput input, Cells cells, List<StateSolution> laidDown, List<StateSolution> carried) {
         this.input = input;
@@ -38,18 +39,11 @@ public final class SteadyResult {
         this.belowSite = reachesBelowSites();
     }
 
-    private boolean[] reachesBelowSites() {
+    private BitSet reachesBelowSites() {
         RiverNetwork network = input.hydraulics().reaches().network();
-        boolean[] below = new boolean[network.size()];
-        for (SiteRelease site : input.sites()) {
-            below[site.reach()] = true;
-        }
-        for (int r = 0; r < below.length; r++) {
-            for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
-                below[r] |= below[network.in(network.fromNode(r), k)];
-            }
-        }
-        return below;
+        BitSet sites = new BitSet();
+        input.sites().forEach(site -> sites.set(site.reach()));
+        return network.below(sites);
     }
 
     /** The input. */
@@ -74,7 +68,7 @@ public final class SteadyResult {
 
     /** Whether some site lies upstream of a reach, or at its head. */
     public boolean isBelowSite(int reach) {
-        return belowSite[reach];
+        return belowSite.get(reach);
     }
 
     /** Whether a reach carries water in a state. */

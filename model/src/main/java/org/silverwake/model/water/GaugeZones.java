@@ -4,6 +4,7 @@
 package org.silverwake.model.water;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.silverwake.model.network.RiverNetwork;
 
@@ -18,14 +19,13 @@ final class GaugeZones {
     private final Splits splits;
     private final int[] gaugeAt;
     private final int[] zone;
-    private final boolean[] gauged;
+    private final BitSet gauged;
 
     GaugeZones(RiverNetwork network, Splits splits, List<Gauging.Gauge> gauges) {
         this.network = network;
         this.splits = splits;
         this.gaugeAt = new int[network.size()];
         this.zone = new int[network.size()];
-        this.gauged = new boolean[network.size()];
         Arrays.fill(gaugeAt, NONE);
         for (int g = 0; g < gauges.size(); g++) {
             int reach = gauges.get(g).reach();
@@ -39,12 +39,9 @@ final class GaugeZones {
         for (int r = network.size() - 1; r >= 0; r--) {
             zone[r] = zoneBelow(r);
         }
-        for (int r = 0; r < gauged.length; r++) {
-            gauged[r] = gaugeAt[r] != NONE;
-            for (int k = 0; k < network.inCount(network.fromNode(r)); k++) {
-                gauged[r] |= gauged[network.in(network.fromNode(r), k)];
-            }
-        }
+        BitSet gauge = new BitSet();
+        gauges.forEach(each -> gauge.set(each.reach()));
+        this.gauged = network.below(gauge);
     }
 
     private int zoneBelow(int reach) {
@@ -73,7 +70,7 @@ final class GaugeZones {
 
     /** Whether water of a gauge flows in a reach. */
     boolean isGauged(int reach) {
-        return gauged[reach];
+        return gauged.get(reach);
     }
 
     /**
