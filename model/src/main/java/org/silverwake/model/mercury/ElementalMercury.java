@@ -3,6 +3,8 @@
 
 package org.silverwake.model.mercury;
 
+import static org.silverwake.model.water.WaterProperties.ZERO_CELSIUS;
+
 /** Dissolved and liquid Hg(0) in fresh water. */
 public final class ElementalMercury {
     /** Density of the liquid at 25 degC [kg/m3] (from memory; 13,546 at 20 degC in print). */
@@ -12,7 +14,6 @@ public final class ElementalMercury {
     public static final double SOLUBILITY = 6e-5;
 
     private static final double GAS_CONSTANT = 8.314462618;
-    private static final double ZERO_CELSIUS = 273.15;
     private static final double STANDARD = 298.15;
     private static final double HENRY_SOLUBILITY = 1.3e-3;
     private static final double HENRY_SLOPE = 2600;

@@ -20,7 +20,17 @@ public record FirstOrder(double rate, double theta, boolean needsLight) {
      * @param light mean light over the depth by {@link #meanLight} [-], 0 to 1
      */
     public double at(double celsius, double light) {
-        return rate * StrictMath.pow(theta, celsius - REFERENCE) * (needsLight ? light : 1);
+        return rate * growth(theta, celsius) * (needsLight ? light : 1);
+    }
+
+    /**
+     * How much faster than at 20 degC a process goes [-]: theta^(T - 20).
+     *
+     * @param theta growth per degree [-]
+     * @param celsius temperature [degC]
+     */
+    static double growth(double theta, double celsius) {
+        return StrictMath.pow(theta, celsius - REFERENCE);
     }
 
     /**

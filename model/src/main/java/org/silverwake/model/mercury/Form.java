@@ -33,13 +33,13 @@ public record Form(String name, boolean exchanging, Carriage carriage, boolean e
     /**
      * At equilibrium between water and solids.
      *
-     * @param kd partition coefficient by particle class [m3/kg], at least 0
+     * @param log10Kd log10 of the partition coefficient by particle class [log10 L/kg]; minus infinity where nothing sorbs
      * @param docBinding K_doc [DOC] by flow state [-], 0 on basis filtered
      */
-    public record Partitioned(List<Double> kd, List<Double> docBinding) implements Carriage {
+    public record Partitioned(List<Double> log10Kd, List<Double> docBinding) implements Carriage {
         /** Copies the lists. */
         public Partitioned {
-            kd = List.copyOf(kd);
+            log10Kd = List.copyOf(log10Kd);
             docBinding = List.copyOf(docBinding);
         }
     }
@@ -50,10 +50,6 @@ public record Form(String name, boolean exchanging, Carriage carriage, boolean e
      * @param particles size, density and settling
      */
     public record Droplets(ParticleClass particles) implements Carriage {
-        private static final double SMOOTH_LAMINAR = 18;
-        private static final double SMOOTH_DRAG = 0.4;
-        private static final double NEVER = -300;
-
         /**
          * Droplets of a diameter, falling as smooth spheres (Ferguson &amp; Church 2004) and suspended as sand is.
          *
@@ -64,10 +60,10 @@ public record Form(String name, boolean exchanging, Carriage carriage, boolean e
                     "droplets",
                     diameter,
                     ElementalMercury.DENSITY,
-                    new FergusonChurch2004(SMOOTH_LAMINAR, SMOOTH_DRAG),
+                    FergusonChurch2004.smoothSpheres(),
                     false,
                     0,
-                    NEVER,
+                    Double.NEGATIVE_INFINITY,
                     OptionalDouble.empty(),
                     0));
         }

@@ -19,7 +19,6 @@ public enum Reaeration {
     public static final double THETA = 1.025;
 
     private static final double DAY = 86400;
-    private static final double REFERENCE = 20;
     private static final double SHALLOW = 0.61;
     private static final double COVAR_FACTOR = 3.45;
     private static final double COVAR_EXPONENT = 2.5;
@@ -76,6 +75,6 @@ public enum Reaeration {
      */
     public double filmVelocity(double velocity, double depth, double celsius) {
         double held = Math.min(Math.max(depth, shallowest), deepest);
-        return perDay(velocity, held) / DAY * held * StrictMath.pow(THETA, celsius - REFERENCE);
+        return perDay(velocity, held) / DAY * held * FirstOrder.growth(THETA, celsius);
     }
 }

@@ -125,9 +125,4 @@ public final class StateLayout {
         return !(forms.get(state - 1).carriage() instanceof Form.Droplets droplets)
                 || droplets.particles().diameter() <= SAMPLED;
     }
-
-    /** Whether a state is methylmercury. */
-    public boolean isMethyl(int state) {
-        return names.get(state).equals(Form.METHYL);
-    }
 }

@@ -3,6 +3,8 @@
 
 package org.silverwake.model.mercury;
 
+import static org.silverwake.model.water.WaterProperties.ZERO_CELSIUS;
+
 import org.silverwake.model.water.WaterProperties;
 
 /**
@@ -12,7 +14,6 @@ import org.silverwake.model.water.WaterProperties;
 public final class TwoFilm {
     private static final double OXYGEN_DIFFUSIVITY = 2.1e-9;
     private static final double OXYGEN_CELSIUS = 25;
-    private static final double ZERO_CELSIUS = 273.15;
 
     private TwoFilm() {}
 
@@ -24,12 +25,8 @@ public final class TwoFilm {
     public static double oxygenDiffusivity(double celsius) {
         return OXYGEN_DIFFUSIVITY
                 * ((celsius + ZERO_CELSIUS) / (OXYGEN_CELSIUS + ZERO_CELSIUS))
-                * (viscosity(OXYGEN_CELSIUS) / viscosity(celsius));
-    }
-
-    private static double viscosity(double celsius) {
-        WaterProperties water = WaterProperties.at(celsius);
-        return water.kinematicViscosity() * water.density();
+                * (WaterProperties.at(OXYGEN_CELSIUS).dynamicViscosity()
+                        / WaterProperties.at(celsius).dynamicViscosity());
     }
 
     /**

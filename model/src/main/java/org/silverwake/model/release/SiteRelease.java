@@ -3,10 +3,11 @@
 
 package org.silverwake.model.release;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
+import java.util.TreeMap;
 
 /**
  * What one site releases. All lists are by flow state.
@@ -32,20 +33,20 @@ public record SiteRelease(
         List<Double> water,
         boolean atBank,
         Map<String, Double> furtherShares) {
-    /** Copies the lists. */
+    /** Copies the lists, and sorts the shares by name. */
     public SiteRelease {
         mercury = List.copyOf(mercury);
         classShares = List.copyOf(classShares);
         solids = List.copyOf(solids);
         water = List.copyOf(water);
-        furtherShares = Map.copyOf(furtherShares);
+        furtherShares = Collections.unmodifiableMap(new TreeMap<>(furtherShares));
     }
 
     /** Share of its mercury that is exchangeable or grain-bound [-]. */
     public double divalent() {
         double further = 0;
-        for (String form : new TreeSet<>(furtherShares.keySet())) {
-            further += furtherShares.get(form);
+        for (double share : furtherShares.values()) {
+            further += share;
         }
         return 1 - further;
     }

@@ -14,11 +14,17 @@ import org.silverwake.model.water.WaterProperties;
  */
 public record FergusonChurch2004(double c1, double c2) implements SettlingLaw {
     private static final double THREE_QUARTERS = 0.75;
-    private static final double NATURAL_LAMINAR = 18;
+    private static final double LAMINAR = 18;
+    private static final double SMOOTH_DRAG = 0.4;
 
     /** For natural grains by sieve diameter. */
     public static FergusonChurch2004 naturalGrains() {
-        return new FergusonChurch2004(NATURAL_LAMINAR, 1);
+        return new FergusonChurch2004(LAMINAR, 1);
+    }
+
+    /** For smooth spheres. */
+    public static FergusonChurch2004 smoothSpheres() {
+        return new FergusonChurch2004(LAMINAR, SMOOTH_DRAG);
     }
 
     @Override

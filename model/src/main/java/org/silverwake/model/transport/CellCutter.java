@@ -4,7 +4,6 @@
 package org.silverwake.model.transport;
 
 import java.util.Arrays;
-import org.silverwake.model.mercury.Partitioning;
 import org.silverwake.model.solids.Deposition;
 import org.silverwake.model.solids.ParticleClass;
 import org.silverwake.model.water.Cells;
@@ -175,22 +174,5 @@ final class CellCutter {
             double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());
             load[state * classes + j] *= StrictMath.exp(-rate * (to - from) / section.velocity());
         }
-    }
-
-    /** A coefficient stated at the reference sediment [m3/kg], fallen to a sediment [kg/m3] as that of Hg(II) falls. */
-    static double falling(TransportInput input, double kd, double sediment) {
-        double slope = input.options().kdSlope();
-        return slope == 0 || sediment <= 0
-                ? kd
-                : kd * StrictMath.pow(sediment / input.options().kdReference(), -slope);
-    }
-
-    /** Kd of a class at a sediment, as the rates use it [m3/kg]. */
-    static double coefficient(TransportInput input, int j, double sediment) {
-        return Partitioning.coefficient(
-                input.classes().get(j).log10Kd(),
-                input.options().kdSlope(),
-                sediment,
-                input.options().kdReference());
     }
 }

@@ -3,12 +3,12 @@
 
 package org.silverwake.model.transport;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.silverwake.model.mercury.Chemistry;
-import org.silverwake.model.mercury.ElementalMercury;
 import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.Form;
-import org.silverwake.model.mercury.Form.Droplets;
 import org.silverwake.model.mercury.Form.Partitioned;
 import org.silverwake.model.mercury.Partitioning;
 import org.silverwake.model.mercury.Reaction;
@@ -16,18 +16,22 @@ import org.silverwake.model.mercury.Reaeration;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.mercury.TwoFilm;
 import org.silverwake.model.numerics.Propagator;
+import org.silverwake.model.solids.ParticleClass;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
 /**
  * Rates of mercury in one flow state and bound, cell by cell: by process for the budget, and put together for the
  * propagator. Settling acts on the sorbed part of partitioned forms, on grain-bound mercury and on droplets; evasion on the
- * free part; reactions on what they say.
+ * free part; reactions on what they say. Arrays are by cell and form, those of the filtered share without grain-bound
+ * mercury, those of evasion empty where nothing evades.
  */
 final class CellRates {
     private final StateLayout layout;
     private final int forms;
+    private final int sharing;
     private final Turns turns;
+    private final double grainRelease;
     private final double[] settled;
     private final double[] gross;
     private final double[] overbank;
@@ -35,127 +39,147 @@ final class CellRates {
     private final double[] filtered;
     private final double[] turned;
 
-    private CellRates(StateLayout layout, Turns turns, int cells) {
+    private CellRates(StateLayout layout, Turns turns, double grainRelease, int cells) {
         this.layout = layout;
         this.forms = layout.count();
+        this.sharing = forms - layout.classCount();
         this.turns = turns;
+        this.grainRelease = grainRelease;
         this.settled = new double[cells * forms];
         this.gross = new double[cells * forms];
         this.overbank = new double[cells * forms];
-        this.evaded = new double[cells * forms];
-        this.filtered = new double[cells * forms];
-        this.turned = new double[cells * turns.count()];
+        this.evaded = new double[layout.forms().stream().anyMatch(Form::evades) ? cells * forms : 0];
+        this.filtered = new double[cells * sharing];
+        this.turned = new double[cells * turns.varying()];
     }
 
     static CellRates of(TransportInput input, Cells cells, StateHydraulics water, SolidsState solids) {
         StateLayout layout = input.layout();
-        CellRates rates = new CellRates(layout, Turns.of(input, layout), cells.count());
-        Settling settling = new Settling(input, water.state());
-        for (int c = 0; c < cells.count(); c++) {
-            if (water.isWet(c)) {
-                rates.divalent(input, water, solids, c, settling.overbank(water.velocity(c)));
-                rates.furtherForms(input, water, solids, settling, c);
-                rates.reactions(input, water, settling, c);
-            }
-        }
+        CellRates rates =
+                new CellRates(layout, Turns.of(input, layout), input.options().grainRelease(), cells.count());
+        rates.new Filling(input, water, solids).fill(cells.count());
         return rates;
     }
 
-    private void divalent(TransportInput input, StateHydraulics water, SolidsState solids, int c, double overbankRate) {
-        int classes = layout.classCount();
-        double[] own = new double[classes];
-        double capacity = 0;
-        double sediment = solids.sediment(c);
-        for (int j = 0; j < classes; j++) {
-            own[j] = CellCutter.coefficient(input, j, sediment) * solids.solids(c, j);
-            capacity += own[j];
-        }
-        Partitioning split = Partitioning.of(input.doc().get(water.state()), capacity);
-        int exchangeable = c * forms + layout.exchangeable();
-        partitioned(input, solids, c, exchangeable, split, own, overbankRate);
-        for (int j = 0; j < classes; j++) {
-            int grain = c * forms + layout.grainBound(j);
-            gross[grain] = solids.rate(c, j);
-            settled[grain] = gross[grain] * SolidsState.scale(input, j, solids.beta(c));
-            overbank[grain] = overbankRate;
-        }
-    }
+    /** Finds the rates of one flow state. */
+    private final class Filling {
+        private final TransportInput input;
+        private final Chemistry chemistry;
+        private final StateHydraulics water;
+        private final int state;
+        private final SolidsState solids;
+        private final Settling settling;
+        private final Partitioned divalent;
+        private final List<Double> dissolving = new ArrayList<>();
 
-    private void partitioned(
-            TransportInput input,
-            SolidsState solids,
-            int c,
-            int at,
-            Partitioning split,
-            double[] own,
-            double overbankRate) {
-        filtered[at] = split.filtered();
-        for (int j = 0; j < own.length; j++) {
-            double rate = solids.rate(c, j);
-            double kept = rate * SolidsState.scale(input, j, solids.beta(c));
-            double sorbed = split.sorbed(own[j]);
-            settled[at] += sorbed * kept;
-            gross[at] += sorbed * rate;
-            overbank[at] += sorbed * overbankRate;
+        Filling(TransportInput input, StateHydraulics water, SolidsState solids) {
+            this.input = input;
+            this.chemistry = input.chemistry();
+            this.water = water;
+            this.state = water.state();
+            this.solids = solids;
+            this.settling = new Settling(input, state);
+            this.divalent = new Partitioned(
+                    input.classes().stream().map(ParticleClass::log10Kd).toList(), input.doc());
+            for (int k = 0; chemistry.passivation() > 0 && k < settling.droplets(); k++) {
+                dissolving.add(settling.dissolving(k, chemistry.celsius().get(state)) * chemistry.passivation());
+            }
         }
-    }
 
-    private void furtherForms(
-            TransportInput input, StateHydraulics water, SolidsState solids, Settling settling, int c) {
-        double overbankRate = settling.overbank(water.velocity(c));
-        double sediment = solids.sediment(c);
-        for (int f = 0; f < layout.forms().size(); f++) {
-            Form form = layout.forms().get(f);
-            int at = c * forms + layout.form(f);
-            if (form.carriage() instanceof Partitioned parts) {
-                double[] own = new double[layout.classCount()];
-                double capacity = 0;
-                for (int j = 0; j < own.length; j++) {
-                    own[j] = CellCutter.falling(input, parts.kd().get(j), sediment) * solids.solids(c, j);
-                    capacity += own[j];
+        void fill(int cells) {
+            for (int c = 0; c < cells; c++) {
+                if (water.isWet(c)) {
+                    double overbankRate = settling.overbank(water.velocity(c));
+                    partitioned(c, layout.exchangeable(), divalent, overbankRate);
+                    furtherForms(c, overbankRate);
+                    grainBound(c, overbankRate);
+                    reactions(c);
                 }
-                Partitioning split = Partitioning.of(parts.docBinding().get(water.state()), capacity);
-                partitioned(input, solids, c, at, split, own, overbankRate);
-                evaded[at] = form.evades() ? evasion(input.chemistry(), water, c) * split.free() / water.depth(c) : 0;
-            } else if (form.carriage() instanceof Droplets droplets) {
-                gross[at] = settling.rate(droplets.particles(), Settling.flow(settling, water, c), sediment);
-                settled[at] = gross[at] * solids.beta(c);
-                overbank[at] = overbankRate;
             }
         }
-    }
 
-    private static double evasion(Chemistry chemistry, StateHydraulics water, int c) {
-        if (chemistry.evasionVelocity().isPresent()) {
-            return chemistry.evasionVelocity().getAsDouble();
+        private Partitioning partitioned(int c, int form, Partitioned parts, double overbankRate) {
+            int classes = layout.classCount();
+            double[] own = new double[classes];
+            double capacity = 0;
+            double sediment = solids.sediment(c);
+            for (int j = 0; j < classes; j++) {
+                own[j] = Partitioning.coefficient(
+                                parts.log10Kd().get(j),
+                                input.options().kdSlope(),
+                                sediment,
+                                input.options().kdReference())
+                        * solids.solids(c, j);
+                capacity += own[j];
+            }
+            Partitioning split = Partitioning.of(parts.docBinding().get(state), capacity);
+            filtered[c * sharing + form] = split.filtered();
+            int at = c * forms + form;
+            for (int j = 0; j < classes; j++) {
+                double rate = solids.rate(c, j);
+                double kept = rate * SolidsState.scale(input, j, solids.beta(c));
+                double sorbed = split.sorbed(own[j]);
+                settled[at] += sorbed * kept;
+                gross[at] += sorbed * rate;
+                overbank[at] += sorbed * overbankRate;
+            }
+            return split;
         }
-        double celsius = chemistry.celsius().get(water.state());
-        double velocity = water.velocity(c);
-        double depth = water.depth(c);
-        double oxygen = Reaeration.at(velocity, depth).filmVelocity(velocity, depth, celsius);
-        return TwoFilm.velocity(oxygen, chemistry.airFilm(), celsius);
-    }
 
-    private void reactions(TransportInput input, StateHydraulics water, Settling settling, int c) {
-        int at = c * turns.count();
-        Chemistry chemistry = input.chemistry();
-        int state = water.state();
-        for (int t = 0; t < chemistry.reactions().size(); t++) {
-            Reaction reaction = chemistry.reactions().get(t);
+        private void furtherForms(int c, double overbankRate) {
+            int droplets = 0;
+            for (int f = 0; f < layout.forms().size(); f++) {
+                Form form = layout.forms().get(f);
+                int at = c * forms + layout.form(f);
+                if (form.carriage() instanceof Partitioned parts) {
+                    Partitioning split = partitioned(c, layout.form(f), parts, overbankRate);
+                    if (form.evades()) {
+                        evaded[at] = evasion(c) * split.free() / water.depth(c);
+                    }
+                } else {
+                    gross[at] = settling.rateOfDroplets(droplets++, settling.flow(water, c), solids.sediment(c));
+                    settled[at] = gross[at] * solids.beta(c);
+                    overbank[at] = overbankRate;
+                }
+            }
+        }
+
+        private void grainBound(int c, double overbankRate) {
+            for (int j = 0; j < layout.classCount(); j++) {
+                int grain = c * forms + layout.grainBound(j);
+                gross[grain] = solids.rate(c, j);
+                settled[grain] = gross[grain] * SolidsState.scale(input, j, solids.beta(c));
+                overbank[grain] = overbankRate;
+            }
+        }
+
+        private double evasion(int c) {
+            if (chemistry.evasionVelocity().isPresent()) {
+                return chemistry.evasionVelocity().getAsDouble();
+            }
+            double celsius = chemistry.celsius().get(state);
+            double velocity = water.velocity(c);
+            double depth = water.depth(c);
+            double oxygen = Reaeration.at(velocity, depth).filmVelocity(velocity, depth, celsius);
+            return TwoFilm.velocity(oxygen, chemistry.airFilm(), celsius);
+        }
+
+        private void reactions(int c) {
+            if (turns.varying() == 0) {
+                return;
+            }
+            double celsius = chemistry.celsius().get(state);
             double light = FirstOrder.meanLight(chemistry.lightAttenuation().get(state), water.depth(c));
-            double rate = reaction.law().get(state).at(chemistry.celsius().get(state), light);
-            boolean all = reaction.actsOn() == Reaction.Part.TOTAL;
-            turned[at++] = rate * (all ? 1 : filtered[c * forms + turns.from(t)]);
-        }
-        for (Form form : layout.forms()) {
-            if (form.carriage() instanceof Droplets droplets && chemistry.passivation() > 0) {
-                turned[at++] = settling.dissolving(
-                                droplets.particles(), chemistry.celsius().get(state), ElementalMercury.SOLUBILITY)
-                        * chemistry.passivation();
+            int turn = 0;
+            for (Reaction reaction : chemistry.reactions()) {
+                double rate = reaction.law().get(state).at(celsius, light);
+                boolean all = reaction.actsOn() == Reaction.Part.TOTAL;
+                turned[c * turns.varying() + turn] = rate * (all ? 1 : filtered(c, turns.from(turn)));
+                turn++;
             }
-        }
-        for (int j = 0; j < layout.classCount(); j++) {
-            turned[at++] = input.options().grainRelease();
+            for (double rate : dissolving) {
+                turned[c * turns.varying() + turn++] = rate;
+            }
         }
     }
 
@@ -174,13 +198,17 @@ final class CellRates {
         for (int t = 0; t < turns.count(); t++) {
             int from = turns.from(t);
             int at = from < core ? turns.to(t) * core + from : feeder(from) + 1 + turns.to(t);
-            into[at] += turned[cell * turns.count() + t];
+            into[at] += turned(cell, t);
         }
     }
 
     private int feeder(int form) {
         int core = layout.core();
         return core * core + (form - core) * (core + 1);
+    }
+
+    private double turned(int cell, int turn) {
+        return turn < turns.varying() ? turned[cell * turns.varying() + turn] : grainRelease;
     }
 
     /** A propagator that fits. */
@@ -205,26 +233,26 @@ final class CellRates {
 
     /** Rate at which a form escapes to the air [1/s]. */
     double evaded(int cell, int form) {
-        return evaded[cell * forms + form];
+        return evaded.length == 0 ? 0 : evaded[cell * forms + form];
     }
 
     /** Rate at which a form leaves as itself [1/s], the diagonal of the rates with its sign turned. */
     double lossRate(int cell, int form) {
         double out = 0;
-        for (int t = 0; t < turns.count(); t++) {
-            out += turns.from(t) == form ? turned[cell * turns.count() + t] : 0;
+        for (int turn : turns.outOf(form)) {
+            out += turned(cell, turn);
         }
         return settled(cell, form) + overbank(cell, form) + out + evaded(cell, form);
     }
 
     /** Share of a form that passes a filter [-]. */
     double filtered(int cell, int form) {
-        return filtered[cell * forms + form];
+        return form < sharing ? filtered[cell * sharing + form] : 0;
     }
 
     /** Scales one settling rate, to show that the budget notices. */
     CellRates perturbed(int cell, int form, double factor) {
-        CellRates copy = new CellRates(layout, turns, settled.length / forms);
+        CellRates copy = new CellRates(layout, turns, grainRelease, settled.length / forms);
         System.arraycopy(settled, 0, copy.settled, 0, settled.length);
         System.arraycopy(gross, 0, copy.gross, 0, gross.length);
         System.arraycopy(overbank, 0, copy.overbank, 0, overbank.length);

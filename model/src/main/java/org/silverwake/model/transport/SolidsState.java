@@ -73,8 +73,7 @@ final class SolidsState {
         double mean = water.mean(c);
         double tau = water.travelTime(c);
         double background = input.sediment().get(water.state()).at(mean);
-        Deposition.Flow flow =
-                settling.flow(water.velocity(c), water.depth(c), water.shearVelocity(c), water.skinShear(c));
+        Deposition.Flow flow = settling.flow(water, c);
         double lost = settling.overbank(water.velocity(c));
         double present = entering(background, load, mean);
         double factor = 1;

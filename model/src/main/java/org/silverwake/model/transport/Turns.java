@@ -5,22 +5,31 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.Form.Droplets;
 import org.silverwake.model.mercury.Reaction;
 import org.silverwake.model.mercury.StateLayout;
 
 /**
- * Which state turns into which, in the order of their rates: reactions, droplets that dissolve into Hg(0), grain-bound mercury
- * that is set free as Hg(II).
+ * Which state turns into which: reactions and droplets that dissolve into Hg(0), whose rates vary from cell to cell, then
+ * grain-bound mercury that is set free as Hg(II).
  */
 final class Turns {
     private final int[] from;
     private final int[] to;
+    private final int[][] outOf;
+    private final int varying;
 
-    private Turns(List<int[]> pairs) {
+    private Turns(List<int[]> pairs, int states, int varying) {
         this.from = pairs.stream().mapToInt(pair -> pair[0]).toArray();
         this.to = pairs.stream().mapToInt(pair -> pair[1]).toArray();
+        this.outOf = IntStream.range(0, states)
+                .mapToObj(state -> IntStream.range(0, from.length)
+                        .filter(turn -> from[turn] == state)
+                        .toArray())
+                .toArray(int[][]::new);
+        this.varying = varying;
     }
 
     /**
@@ -44,14 +53,20 @@ final class Turns {
                 pairs.add(new int[] {layout.form(f), layout.place(Form.ELEMENTAL)});
             }
         }
+        int varying = pairs.size();
         for (int j = 0; j < layout.classCount(); j++) {
             pairs.add(new int[] {layout.grainBound(j), layout.exchangeable()});
         }
-        return new Turns(pairs);
+        return new Turns(pairs, layout.count(), varying);
     }
 
     int count() {
         return from.length;
+    }
+
+    /** How many come first whose rates vary from cell to cell. */
+    int varying() {
+        return varying;
     }
 
     int from(int turn) {
@@ -60,5 +75,10 @@ final class Turns {
 
     int to(int turn) {
         return to[turn];
+    }
+
+    /** The turns by which a state leaves as itself. */
+    int[] outOf(int state) {
+        return outOf[state];
     }
 }

@@ -15,11 +15,13 @@ public record WaterProperties(double density, double kinematicViscosity) {
     /** Standard gravity as the whole program uses it [m/s2]. */
     public static final double GRAVITY = 9.81;
 
+    /** 0 degC [K]. */
+    public static final double ZERO_CELSIUS = 273.15;
+
     private static final double[] KELL = {
         999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12
     };
     private static final double KELL_DENOMINATOR = 16.879850e-3;
-    private static final double ZERO_CELSIUS = 273.15;
     private static final double VISCOSITY_SCALE = 2.414e-5;
     private static final double VISCOSITY_EXPONENT = 247.8;
     private static final double VISCOSITY_OFFSET = 140;
@@ -44,5 +46,10 @@ public record WaterProperties(double density, double kinematicViscosity) {
         double dynamic =
                 VISCOSITY_SCALE * StrictMath.pow(10, VISCOSITY_EXPONENT / (celsius + ZERO_CELSIUS - VISCOSITY_OFFSET));
         return new WaterProperties(density, dynamic / density);
+    }
+
+    /** Dynamic viscosity [Pa s]. */
+    public double dynamicViscosity() {
+        return kinematicViscosity * density;
     }
 }

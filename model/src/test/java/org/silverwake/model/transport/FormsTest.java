@@ -38,8 +38,8 @@ class FormsTest {
         List<Double> none = new ArrayList<>();
         List<Double> some = new ArrayList<>();
         for (int j = 0; j < classes; j++) {
-            none.add(0.0);
-            some.add(40.0 / (j + 1));
+            none.add(Double.NEGATIVE_INFINITY);
+            some.add(log10(40.0 / (j + 1)));
         }
         return List.of(
                 new Form(Form.COMPLEX, false, new Partitioned(none, List.of(0.0)), false),
@@ -47,6 +47,11 @@ class FormsTest {
                 new Form("droplets 3 um", false, Droplets.of(3e-6), false),
                 new Form("droplets 100 um", false, Droplets.of(1e-4), false),
                 new Form(Form.METHYL, true, new Partitioned(some, List.of(0.0)), false));
+    }
+
+    /** Of a coefficient [m3/kg] [log10 L/kg]. */
+    private static double log10(double kd) {
+        return StrictMath.log10(kd * 1000);
     }
 
     private static Reaction reaction(String from, String to, double rate, Part part) {
@@ -164,7 +169,7 @@ class FormsTest {
         TestRiver river = TestRiver.chain(1, 5000, 10);
         river.sediment = 0.02;
         river.cohesive("fine", 0, 0.1, 100, 1);
-        Form strange = new Form("strange", false, new Partitioned(List.of(3.0), List.of(0.0)), false);
+        Form strange = new Form("strange", false, new Partitioned(List.of(log10(3.0)), List.of(0.0)), false);
         river.chemistry = new Chemistry(
                 List.of(strange),
                 List.of(reaction("strange", StateLayout.EXCHANGEABLE, 1e-5, Part.TOTAL)),
@@ -197,7 +202,8 @@ class FormsTest {
                 OptionalDouble.empty(),
                 0);
         assertThatThrownBy(river::run).hasMessageContaining("reaction Hg(0) to Hg-CN is not allowed");
-        Form twice = new Form(StateLayout.EXCHANGEABLE, true, new Partitioned(List.of(1.0), List.of(0.0)), false);
+        Form twice =
+                new Form(StateLayout.EXCHANGEABLE, true, new Partitioned(List.of(log10(1.0)), List.of(0.0)), false);
         assertThatThrownBy(() -> StateLayout.of(List.of(), List.of(twice))).hasMessageContaining("two have one name");
     }
 }
