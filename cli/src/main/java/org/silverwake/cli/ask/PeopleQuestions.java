@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.screening.Substance;
@@ -55,7 +56,7 @@ final class PeopleQuestions {
     /** Large and small letters and accents make no difference. */
     private static GuidelineLibrary.Selection selection(GuidelineLibrary library, String answer) {
         String name = library.jurisdictions().stream()
-                .filter(each -> StateShares.fold(each).equals(StateShares.fold(answer)))
+                .filter(each -> Names.fold(each).equals(Names.fold(answer)))
                 .findFirst()
                 .orElse(answer);
         try {

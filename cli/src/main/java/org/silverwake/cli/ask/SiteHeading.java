@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.quantity.Dimension;
 import org.silverwake.model.quantity.Unit;
 import org.silverwake.model.table.CsvTable;
@@ -50,7 +51,7 @@ record SiteHeading(String column, Pattern words, Optional<Dimension> dimension, 
 
     /** Whether and how a heading means this column; states as they stand in column names. */
     Optional<Reading> read(String heading, List<String> states) {
-        String plain = StateShares.fold(heading);
+        String plain = Names.fold(heading);
         List<String[]> readings = new ArrayList<>(List.<String[]>of(new String[] {plain, ""}));
         Matcher two = TWO_WORDS_AT_END.matcher(plain);
         if (dimension.isPresent() && two.matches()) {
@@ -72,7 +73,7 @@ record SiteHeading(String column, Pattern words, Optional<Dimension> dimension, 
                 return Optional.of(new Reading(Optional.empty(), unit));
             }
             for (String state : byState ? states : List.<String>of()) {
-                String end = "_" + StateShares.fold(state);
+                String end = "_" + Names.fold(state);
                 if (reading[0].endsWith(end)
                         && words.matcher(reading[0].substring(0, reading[0].length() - end.length()))
                                 .matches()) {

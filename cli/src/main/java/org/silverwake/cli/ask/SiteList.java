@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.silverwake.cli.scenario.Table;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.quantity.DecimalMark;
 import org.silverwake.model.quantity.Dimension;
 
@@ -69,11 +70,11 @@ final class SiteList {
         }
         table.columns().forEach(this::match);
         left().stream()
-                .filter(h -> !has("name") && StateShares.fold(h).matches(NUMBERED))
+                .filter(h -> !has("name") && Names.fold(h).matches(NUMBERED))
                 .findFirst()
                 .ifPresent(h -> matches.add(0, new Match(h, "name", Optional.empty(), Optional.empty())));
         left().stream()
-                .filter(h -> StateShares.fold(h).matches(UNITS))
+                .filter(h -> Names.fold(h).matches(UNITS))
                 .findFirst()
                 .flatMap(h -> needingUnit().map(m -> new Match(h, m.column + UNIT, Optional.empty(), Optional.empty())))
                 .ifPresent(matches::add);

@@ -6,6 +6,7 @@ package org.silverwake.cli.ask;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.scenario.AnswerText;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.table.CsvTable;
 
 /** Question 4: the states of the river, and what their water holds without the sites. */
@@ -56,8 +57,8 @@ final class StateQuestions {
     /** What is usual in a state of such a name; that of the first where no word of the name says more. */
     private CsvTable.Row like(String state) {
         return usual.stream()
-                .filter(row -> StateShares.fold(state)
-                        .matches(".*\\b(" + row.value("words").replace(' ', '|') + ").*"))
+                .filter(row ->
+                        Names.fold(state).matches(".*\\b(" + row.value("words").replace(' ', '|') + ").*"))
                 .findFirst()
                 .orElse(usual.get(0));
     }

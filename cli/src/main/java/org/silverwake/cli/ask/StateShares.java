@@ -3,7 +3,6 @@
 
 package org.silverwake.cli.ask;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -92,11 +91,5 @@ final class StateShares {
 
     private static double round(double share) {
         return Math.rint(share / ROUNDING) * ROUNDING;
-    }
-
-    /** Lower case, without accents. */
-    static String fold(String text) {
-        return Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "");
     }
 }

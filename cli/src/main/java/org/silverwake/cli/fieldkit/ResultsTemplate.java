@@ -4,33 +4,20 @@
 package org.silverwake.cli.fieldkit;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.laboratory.RowReader;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
+import org.silverwake.cli.text.TableForm;
 
 /** The table in which results come back: the columns of samples, one row per bottle, with all that is known before. Coordinates are left to be filled in as read there; blank, the place stands for them. Units are the laboratory's to name. */
 final class ResultsTemplate {
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
-
     private ResultsTemplate() {}
 
     static void write(SamplePlan plan, Path file, TableForm form) {
-        try (BufferedWriter text = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
-            if (form == TableForm.SEMICOLON) {
-                text.write(BYTE_ORDER_MARK);
-            }
-            CsvWriter writer = CsvWriter.builder()
-                    .lineDelimiter(LineDelimiter.LF)
-                    .fieldSeparator(form == TableForm.SEMICOLON ? ';' : ',')
-                    .build(text);
+        try (CsvWriter writer = form.open(file)) {
             List<String> columns = new ArrayList<>(RowReader.columns());
             columns.addAll(columns.indexOf("date"), List.of("longitude", "latitude"));
             writer.writeRecord(columns);
@@ -39,7 +26,6 @@ final class ResultsTemplate {
                 columns.forEach(column -> row.add(cell(column, bottle, plan)));
                 writer.writeRecord(row);
             }
-            writer.flush();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

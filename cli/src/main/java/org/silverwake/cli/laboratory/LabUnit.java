@@ -31,9 +31,6 @@ record LabUnit(Unit unit, boolean isWater, Optional<Basis> basis, Optional<Strin
     private static final Map<String, String> PARTS_IN_WATER = Map.of("ppm", "mg/L", "ppb", "ug/L");
     private static final Map<String, String> PARTS_IN_SOLIDS = Map.of("ppm", "mg/kg", "ppb", "ug/kg");
 
-    /** Stands in {@link #said} where a unit was read out of parts per million or the like. */
-    static final String UNDERSTOOD = " in water understood as ";
-
     /**
      * The unit.
      *
@@ -57,7 +54,7 @@ record LabUnit(Unit unit, boolean isWater, Optional<Basis> basis, Optional<Strin
         }
         Map<String, String> parts = water ? PARTS_IN_WATER : PARTS_IN_SOLIDS;
         Optional<String> said = Optional.ofNullable(parts.get(word))
-                .map(u -> word + (water ? UNDERSTOOD : " in solids understood as ") + u);
+                .map(u -> word + " in " + (water ? "water" : "solids") + " understood as " + u);
         Unit unit = find(text, parts.getOrDefault(word, rest.strip()), water);
         return new LabUnit(unit, water, basis, said);
     }

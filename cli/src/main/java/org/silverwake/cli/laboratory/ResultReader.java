@@ -22,6 +22,7 @@ final class ResultReader {
     private final Labels labels;
     private final List<String> said;
     private final List<String> reasons;
+    private boolean isImplied;
 
     ResultReader(RowCells row, Labels labels, List<String> said, List<String> reasons) {
         this.row = row;
@@ -124,8 +125,14 @@ final class ResultReader {
         }
         LabUnit unit = LabUnit.of(text.get(), water);
         unit.basis().ifPresent(b -> labels.basis(b.word()));
+        isImplied |= unit.said().isPresent();
         unit.said().filter(s -> !said.contains(s)).ifPresent(said::add);
         return unit;
+    }
+
+    /** Whether a unit was read out of parts per million or the like. */
+    boolean isImplied() {
+        return isImplied;
     }
 
     /** The limit in SI, in its own unit; in the value's where the table has no column for it. Without a unit it is none. */

@@ -140,15 +140,15 @@ public final class RowReader {
                     + " same bottle)");
             return Optional.empty();
         }
-        Optional<Reported> reported =
-                new ResultReader(row, labels, said, reasons).read(medium.get().isWater(), words);
+        ResultReader results = new ResultReader(row, labels, said, reasons);
+        Optional<Reported> reported = results.read(medium.get().isWater(), words);
         Fraction fraction = fraction(medium.get(), substance);
         Basis basis = basis(medium.get());
         if (reported.isEmpty() || substance.isEmpty() || !reasons.isEmpty()) {
             return Optional.empty();
         }
         Finding finding = new Finding(medium.get(), substance.get(), fraction, basis, reported.get());
-        Plausible.check(finding, isImplied()).ifPresent(reasons::add);
+        Plausible.check(finding, results.isImplied()).ifPresent(reasons::add);
         Plausible.doubt(finding).filter(d -> reasons.isEmpty()).ifPresent(said::add);
         return reasons.isEmpty() ? Optional.of(finding) : Optional.empty();
     }
@@ -159,11 +159,6 @@ public final class RowReader {
         } catch (IllegalArgumentException e) {
             return false; // it is some other unit, as said elsewhere
         }
-    }
-
-    /** Whether the unit was read out of parts per million or the like. */
-    private boolean isImplied() {
-        return said.stream().anyMatch(s -> s.contains(LabUnit.UNDERSTOOD));
     }
 
     private Optional<Substance> substance() {

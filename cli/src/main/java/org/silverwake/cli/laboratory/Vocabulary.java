@@ -3,7 +3,6 @@
 
 package org.silverwake.cli.laboratory;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -13,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.silverwake.cli.text.Names;
 import org.silverwake.model.table.CsvTable;
 
 /**
@@ -137,8 +137,7 @@ public final class Vocabulary {
 
     /** The word as it is compared. */
     static String plain(String text) {
-        String bare = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
-        return Arrays.stream(bare.toLowerCase(Locale.ROOT).replace(".", "").split("[\\s\\u00a0_-]+"))
+        return Arrays.stream(Names.fold(text).replace(".", "").split("[\\s\\u00a0_-]+"))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(" "));
     }

@@ -10,8 +10,8 @@ import org.silverwake.cli.run.AppliedCorrection;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.scenario.Corrections;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.cli.text.TableForm;
 
 /** What became of the user's corrections, in lines and as a table. */
 public final class CorrectionsReport {

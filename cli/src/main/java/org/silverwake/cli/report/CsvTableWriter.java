@@ -4,25 +4,17 @@
 package org.silverwake.cli.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.cli.text.TableForm;
 
-/**
- * One CSV table: UTF-8, a header with units; commas and decimal points, or, as the spreadsheet programs of many languages
- * want it, semicolons and decimal commas behind a byte-order mark. Rows are given cell by cell.
- */
+/** One CSV table with units in its header. Rows are given cell by cell. */
 final class CsvTableWriter implements AutoCloseable {
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
-
     private final CsvWriter writer;
     private final List<String> row = new ArrayList<>();
     private final int columns;
@@ -32,14 +24,7 @@ final class CsvTableWriter implements AutoCloseable {
         this.form = form;
         try {
             Files.createDirectories(file.getParent());
-            BufferedWriter text = Files.newBufferedWriter(file, StandardCharsets.UTF_8);
-            if (form == TableForm.SEMICOLON) {
-                text.write(BYTE_ORDER_MARK);
-            }
-            this.writer = CsvWriter.builder()
-                    .lineDelimiter(LineDelimiter.LF)
-                    .fieldSeparator(form == TableForm.SEMICOLON ? ';' : ',')
-                    .build(text);
+            this.writer = form.open(file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -61,7 +46,7 @@ final class CsvTableWriter implements AutoCloseable {
     }
 
     private CsvTableWriter figures(String text) {
-        row.add(form == TableForm.SEMICOLON ? text.replace('.', ',') : text);
+        row.add(form.figures(text));
         return this;
     }
 

@@ -9,12 +9,13 @@ import java.util.List;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
@@ -27,7 +28,6 @@ import org.silverwake.model.transport.SteadyResult;
 
 /** All tables of a run. */
 public final class Tables {
-    private static final double SECONDS_PER_YEAR = 31557600;
     private static final double KILOMETER = 1000;
 
     private Tables() {}
@@ -152,7 +152,7 @@ public final class Tables {
                     for (int v = 0; v < result.variants(); v++) {
                         Balance balance = result.solution(bound, s).balance(v);
                         for (Balance.Row row : balance.rows()) {
-                            double year = row.rate() * SECONDS_PER_YEAR;
+                            double year = row.rate() * Quantity.SECONDS_PER_YEAR;
                             csv.text(outcome.scenario().states().get(s).name())
                                     .text(Words.bound(bound))
                                     .text(Words.variant(result.variants(), v))
@@ -207,13 +207,13 @@ public final class Tables {
                             .number(at.chainageMeters())
                             .text(outcome.basin().reach(release.reach()).id())
                             .text(outcome.scenario().states().get(s).name())
-                            .number(release.mercury().get(s) * SECONDS_PER_YEAR)
+                            .number(release.mercury().get(s) * Quantity.SECONDS_PER_YEAR)
                             .text(
                                     release.exchangeableShare().isPresent()
                                             ? Numbers.text(
                                                     release.exchangeableShare().getAsDouble())
                                             : "not known: both extremes run")
-                            .number(release.solids().get(s) * SECONDS_PER_YEAR / KILOMETER)
+                            .number(release.solids().get(s) * Quantity.SECONDS_PER_YEAR / KILOMETER)
                             .number(release.water().get(s) * KILOMETER)
                             .text(release.atBank() ? "bank" : "mid-channel")
                             .text(effluentRatios(outcome, site))

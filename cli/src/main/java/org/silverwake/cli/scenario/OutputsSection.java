@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
+import org.silverwake.cli.text.TableForm;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.screening.Medium;

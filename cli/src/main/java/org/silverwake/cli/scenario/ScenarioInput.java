@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
 
@@ -326,14 +327,6 @@ public record ScenarioInput(
         public Guidelines {
             ids = List.copyOf(ids);
         }
-    }
-
-    /** How tables are written. */
-    public enum TableForm {
-        /** Commas between cells, decimal points. */
-        COMMA,
-        /** Semicolons between cells, decimal commas. */
-        SEMICOLON
     }
 
     /** What is drawn by default: one medium for every flow state, and the profiles; how tables are written. */
