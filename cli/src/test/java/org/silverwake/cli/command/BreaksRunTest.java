@@ -4,6 +4,10 @@
 package org.silverwake.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.silverwake.cli.command.ThreeReaches.A;
+import static org.silverwake.cli.command.ThreeReaches.C;
+import static org.silverwake.cli.command.ThreeReaches.CORRECTIONS;
+import static org.silverwake.cli.command.ThreeReaches.line;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -14,37 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Mercury that leaves a river where it should not: two creeks, a with the site and b, flow into c, on which Wick lies. */
 class BreaksRunTest {
-    private static final String YAML = """
-            title: Three reaches
-            prepared-by: test
-            date: 2026-11-25
-            rivers:
-              file: r.geojson
-              id: rid
-              snap-tolerance: 2 m
-              columns:
-                discharge: {column: q, unit: m3/s}
-                slope: {column: slope, unit: m/m}
-            flow-states:
-              dry: {share-of-year: 1, temperature: 21 degC, suspended-sediment: 18 mg/L, lateral-filtered-mercury: 0.6 ng/L}
-            discharge: {method: attribute}
-            channel: {method: hydraulic-geometry}
-            solids:
-              classes:
-                silt: {diameter: 20 um, background-share: 1, tailings-share: 1}
-            sites: {file: sites.csv}
-            places: {file: places.csv}
-            guidelines: {use: [CCME-FW-iHg]}
-            """;
-
-    private static final String CORRECTIONS =
-            "action,kind,name,feature,longitude,latitude,was_longitude,was_latitude,defect,note\n";
-    private static final String A = "[-20,-30],[-20.05,-30]";
     /** Ends 0.0004 degrees before c begins: 38.6 m on the ellipsoid at 30 S. */
     private static final String A_CUT = "[-20,-30],[-20.0496,-30]";
 
     private static final String B = "[-20.05,-30.05],[-20.05,-30]";
-    private static final String C = "[-20.05,-30],[-20.1,-30]";
 
     @TempDir
     private Path temporary;
@@ -53,25 +30,14 @@ class BreaksRunTest {
 
     @BeforeEach
     void write() {
-        messy = Messy.empty(temporary.resolve("three"))
-                .file("scenario.yaml", YAML)
-                .file("sites.csv", "name,longitude,latitude,path,release\nShed,-20.02,-30.001,slurry,12 kg/yr\n")
-                .file(
-                        "places.csv",
-                        "name,use,people,longitude,latitude\nUp,village,20,-20.03,-30\nWick,village,420,-20.08,-30\n"
-                                + "Far,village,5,-20.05,-30.02\n");
+        messy = ThreeReaches.scenario(temporary.resolve("three"), "Far,village,5,-20.05,-30.02");
     }
 
     private Messy.Said run(String... features) {
-        messy.file("r.geojson", "{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}");
+        messy.file("r.geojson", ThreeReaches.layer(features));
         Messy.Said said = messy.does("run");
         assertThat(said.code()).as("%s", said.err()).isZero();
         return said;
-    }
-
-    private static String line(String id, String points, double q) {
-        return "{\"type\":\"Feature\",\"properties\":{\"rid\":\"" + id + "\",\"q\":" + q
-                + ",\"slope\":0.001},\"geometry\":{\"type\":\"LineString\",\"coordinates\":[" + points + "]}}";
     }
 
     private String place(String name) {

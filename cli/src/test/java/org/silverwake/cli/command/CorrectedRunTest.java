@@ -4,6 +4,11 @@
 package org.silverwake.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.silverwake.cli.command.ThreeReaches.A;
+import static org.silverwake.cli.command.ThreeReaches.B;
+import static org.silverwake.cli.command.ThreeReaches.C;
+import static org.silverwake.cli.command.ThreeReaches.CORRECTIONS;
+import static org.silverwake.cli.command.ThreeReaches.line;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,36 +24,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Corrections from the file to the result: two creeks, a with the site and b, flow into c, on which Wick lies. */
 class CorrectedRunTest {
-    private static final String HEADER =
-            "action,kind,name,feature,longitude,latitude,was_longitude,was_latitude,defect,note\n";
-
-    private static final String YAML = """
-            title: Three reaches
-            prepared-by: test
-            date: 2026-11-25
-            rivers:
-              file: r.geojson
-              id: rid
-              snap-tolerance: 2 m
-              columns:
-                discharge: {column: q, unit: m3/s}
-                slope: {column: slope, unit: m/m}
-            flow-states:
-              dry: {share-of-year: 1, temperature: 21 degC, suspended-sediment: 18 mg/L, lateral-filtered-mercury: 0.6 ng/L}
-            discharge: {method: attribute}
-            channel: {method: hydraulic-geometry}
-            solids:
-              classes:
-                silt: {diameter: 20 um, background-share: 1, tailings-share: 1}
-            sites: {file: sites.csv}
-            places: {file: places.csv}
-            guidelines: {use: [CCME-FW-iHg]}
-            """;
-
-    private static final String A = "[-20,-30],[-20.05,-30]";
-    private static final String B = "[-20,-30.05],[-20.05,-30]";
-    private static final String C = "[-20.05,-30],[-20.1,-30]";
-
     @TempDir
     private Path temporary;
 
@@ -56,31 +31,17 @@ class CorrectedRunTest {
 
     @BeforeEach
     void write() {
-        messy = Messy.empty(temporary.resolve("three"))
-                .file("scenario.yaml", YAML)
-                .file("sites.csv", "name,longitude,latitude,path,release\nShed,-20.02,-30.001,slurry,12 kg/yr\n")
-                .file(
-                        "places.csv",
-                        "name,use,people,longitude,latitude\nUp,village,20,-20.03,-30\nWick,village,420,-20.08,-30\n"
-                                + "Far,village,5,-20.03,-30.02\n");
+        messy = ThreeReaches.scenario(temporary.resolve("three"), "Far,village,5,-20.03,-30.02");
         rivers(A, B, C);
     }
 
     private void rivers(String a, String b, String c) {
-        messy.file(
-                "r.geojson",
-                "{\"type\":\"FeatureCollection\",\"features\":[" + line("a", a, 1) + "," + line("b", b, 1) + ","
-                        + line("c", c, 2) + "]}");
-    }
-
-    private static String line(String id, String points, double q) {
-        return "{\"type\":\"Feature\",\"properties\":{\"rid\":\"" + id + "\",\"q\":" + q
-                + ",\"slope\":0.001},\"geometry\":{\"type\":\"LineString\",\"coordinates\":[" + points + "]}}";
+        messy.file("r.geojson", ThreeReaches.layer(line("a", a, 1), line("b", b, 1), line("c", c, 2)));
     }
 
     private Messy.Said run(String... corrections) {
         if (corrections.length > 0) {
-            messy.file("corrections.csv", HEADER + String.join("\n", corrections) + "\n");
+            messy.file("corrections.csv", CORRECTIONS + String.join("\n", corrections) + "\n");
         }
         Messy.Said said = messy.does("run");
         assertThat(said.code()).as("%s", said.err()).isZero();
@@ -133,7 +94,7 @@ class CorrectedRunTest {
 
     @Test
     void moveTooFarFromTheRiverNamesTheCorrection() {
-        messy.file("corrections.csv", HEADER + "move,site,Shed,,-21,-31,,,,\n")
+        messy.file("corrections.csv", CORRECTIONS + "move,site,Shed,,-21,-31,,,,\n")
                 .does("run")
                 .refuses(3, "sites.csv:2, moved by corrections.csv:2, site \"Shed\"");
     }
@@ -191,7 +152,7 @@ class CorrectedRunTest {
     @ParameterizedTest
     @ValueSource(strings = {"check", "run"})
     void correctionsThatMeetNothingAreTold(String command) {
-        messy.file("corrections.csv", HEADER + "refuse,,,a|c,-20.05,-30,,,gap,\naccept,,,x|c,-20.05,-30,,,gap,\n");
+        messy.file("corrections.csv", CORRECTIONS + "refuse,,,a|c,-20.05,-30,,,gap,\naccept,,,x|c,-20.05,-30,,,gap,\n");
         Messy.Said said = messy.does(command);
         assertThat(said.code()).isZero();
         assertThat(said.all())
@@ -202,7 +163,7 @@ class CorrectedRunTest {
 
     @Test
     void unknownFeatureStopsTheRun() {
-        messy.file("corrections.csv", HEADER + "turn,,,cc,-20.05,-30,,,,\n")
+        messy.file("corrections.csv", CORRECTIONS + "turn,,,cc,-20.05,-30,,,,\n")
                 .does("check")
                 .refuses(3, "corrections.csv:2 feature: no line of the layer has the id cc; did you mean c?");
     }
@@ -223,7 +184,7 @@ class CorrectedRunTest {
         List<String> names = names();
         Path before = temporary.resolve("before");
         Files.move(messy.out(), before);
-        messy.file("corrections.csv", HEADER);
+        messy.file("corrections.csv", CORRECTIONS);
         run();
         assertThat(names()).isEqualTo(names).noneMatch(name -> name.contains("corrections"));
         for (String name : names) {
@@ -257,7 +218,7 @@ class CorrectedRunTest {
                     + cells[0].replace(' ', '-') + ",");
         }
         rows.add("move,site,Wickmill sheds,,-19.6496,-30.0822,-19.6889,-30.0871,,");
-        demo.file("corrections.csv", HEADER + String.join("\n", rows) + "\n");
+        demo.file("corrections.csv", CORRECTIONS + String.join("\n", rows) + "\n");
         Messy.Said said = demo.does("check");
         assertThat(said.code()).as("%s", said.err()).isZero();
         List<String> table = Files.readAllLines(demo.out().resolve("check-corrections.csv"));

@@ -21,11 +21,11 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
+import org.silverwake.cli.demo.DemoCopy;
 
 /** A copy of a scenario in a temporary folder, broken the way people break theirs, and what the program says to it. */
 final class Messy {
-    static final Path LANTERN = Path.of("..", "scenarios", "lantern");
+    static final Path LANTERN = DemoCopy.LANTERN;
 
     /**
      * What the program said.
@@ -56,15 +56,7 @@ final class Messy {
 
     /** The demo's files. */
     static Messy lantern(Path folder) {
-        try (Stream<Path> files = Files.list(LANTERN)) {
-            Files.createDirectories(folder);
-            for (Path file : files.toList()) {
-                Files.copy(file, folder.resolve(file.getFileName().toString()));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return new Messy(folder);
+        return new Messy(DemoCopy.into(folder));
     }
 
     /** An empty folder. */

@@ -4,6 +4,11 @@
 package org.silverwake.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.silverwake.cli.command.ThreeReaches.A;
+import static org.silverwake.cli.command.ThreeReaches.B;
+import static org.silverwake.cli.command.ThreeReaches.C;
+import static org.silverwake.cli.command.ThreeReaches.feature;
+import static org.silverwake.cli.command.ThreeReaches.layer;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,10 +48,6 @@ class MessyNetworkTest {
               profiles: [{name: P, from: a}]
             """;
 
-    private static final String A = "[-20,-30],[-20.05,-30]";
-    private static final String B = "[-20,-30.05],[-20.05,-30]";
-    private static final String C = "[-20.05,-30],[-20.1,-30]";
-
     @TempDir
     private Path temporary;
 
@@ -68,21 +69,12 @@ class MessyNetworkTest {
     }
 
     private void rivers(String... features) {
-        messy.file("r.geojson", collection(features));
-    }
-
-    private static String collection(String... features) {
-        return "{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}";
+        messy.file("r.geojson", layer(features));
     }
 
     private static String line(String id, String points, double dry, double wet) {
         return feature(
                 "\"rid\":\"" + id + "\",\"dry\":" + dry + ",\"wet\":" + wet + ",\"slope\":0.001", "LineString", points);
-    }
-
-    private static String feature(String properties, String type, String points) {
-        return "{\"type\":\"Feature\",\"properties\":{" + properties + "},\"geometry\":{\"type\":\"" + type
-                + "\",\"coordinates\":[" + points + "]}}";
     }
 
     @ParameterizedTest
@@ -189,7 +181,7 @@ class MessyNetworkTest {
         messy.yaml("sites.csv", "sites.geojson")
                 .file(
                         "sites.geojson",
-                        collection(
+                        layer(
                                 "{\"type\":\"Feature\",\"properties\":{\"Name\":\"Retort\",\"path\":\"seepage\","
                                         + "\"release\":\"2 kg/yr\"},\"geometry\":{\"type\":\"Point\",\"coordinates\":[-20.02,-30.001]}}",
                                 feature(
@@ -233,14 +225,14 @@ class MessyNetworkTest {
         messy.yaml("sites.csv", "sites.geojson")
                 .file(
                         "sites.geojson",
-                        collection(
+                        layer(
                                 feature("\"name\":\"L\"", "LineString", A),
                                 "{\"type\":\"Feature\",\"properties\":{\"name\":\"N\"},\"geometry\":null}"));
         Messy.Said said = messy.does("check");
         said.refuses(SCENARIO, "sites.geojson: feature 1 is a line; give a point, several points, or an area");
         said.refuses(SCENARIO, "sites.geojson: feature 2 has no shape; give a point, several points, or an area");
 
-        messy.file("sites.geojson", collection(feature("\"nam\":\"L\",\"path\":\"slurry\"", "MultiPoint", A)));
+        messy.file("sites.geojson", layer(feature("\"nam\":\"L\",\"path\":\"slurry\"", "MultiPoint", A)));
         assertThat(messy.does("check").err())
                 .containsExactly(
                         "sites.geojson:1 nam: is not a column here; the nearest known one is name",

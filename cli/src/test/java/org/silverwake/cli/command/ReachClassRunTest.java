@@ -5,6 +5,11 @@ package org.silverwake.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
+import static org.silverwake.cli.command.ThreeReaches.A;
+import static org.silverwake.cli.command.ThreeReaches.B;
+import static org.silverwake.cli.command.ThreeReaches.C;
+import static org.silverwake.cli.command.ThreeReaches.feature;
+import static org.silverwake.cli.command.ThreeReaches.layer;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -57,11 +62,7 @@ class ReachClassRunTest {
     void write() {
         messy = Messy.empty(temporary.resolve("three"))
                 .file("scenario.yaml", YAML)
-                .file(
-                        "r.geojson",
-                        layer(line("a", "I", "[-20,-30],[-20.05,-30]", 1, 2)
-                                + "," + line("b", "II", "[-20,-30.05],[-20.05,-30]", 1, 2)
-                                + "," + line("c", "I", "[-20.05,-30],[-20.1,-30]", 2, 4)))
+                .file("r.geojson", layer(line("a", "I", A, 1, 2), line("b", "II", B, 1, 2), line("c", "I", C, 2, 4)))
                 .file("sites.csv", "name,longitude,latitude,path,release\nShed,-20.02,-30.001,slurry,12 kg/yr\n")
                 .file("places.csv", """
                         name,use,people,people_source,longitude,latitude
@@ -78,15 +79,12 @@ class ReachClassRunTest {
                         """);
     }
 
-    private static String layer(String features) {
-        return "{\"type\":\"FeatureCollection\",\"features\":[" + features + "]}";
-    }
-
     private static String line(String id, String use, String points, double dry, double wet) {
-        return "{\"type\":\"Feature\",\"properties\":{\"rid\":\"" + id + "\",\"use\":\"" + use + "\",\"dry\":" + dry
-                + ",\"wet\":" + wet + ",\"slope\":0.001},\"geometry\":{\"type\":\"LineString\",\"coordinates\":["
-                + points
-                + "]}}";
+        return feature(
+                "\"rid\":\"" + id + "\",\"use\":\"" + use + "\",\"dry\":" + dry + ",\"wet\":" + wet
+                        + ",\"slope\":0.001",
+                "LineString",
+                points);
     }
 
     private static String box(double west, double east) {

@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -22,17 +21,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.laboratory.LabRow.Standing;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.scenario.Sample;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.TableForm;
 import org.silverwake.cli.scenario.ScenarioReader;
+import org.silverwake.cli.text.TableForm;
 
 /** The demo's kit, and a hard one, read back from the PDF. */
 class FieldKitTest {
-    private static final Path LANTERN = Path.of("..", "scenarios", "lantern");
+    private static final Path LANTERN = DemoCopy.LANTERN;
     private static final String DEMO_SAMPLES =
             "samples:\n  file: lab.csv\n  columns: {date: sampled, type: kind}\n  words: {Hg-T: total mercury}\n";
     private static final int BOTTLES = 46; // 12 places, 2 duplicates each of 3 kinds, 2 blanks each of 2 kinds of water
@@ -45,12 +45,7 @@ class FieldKitTest {
     /** The demo with a long name, signs that the font lacks, a line break and many flow states. */
     @BeforeAll
     static void copyDemo() throws IOException {
-        hard = Files.createDirectories(folder.resolve("hard"));
-        try (Stream<Path> files = Files.list(LANTERN)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, hard.resolve(file.getFileName().toString()));
-            }
-        }
+        hard = DemoCopy.into(folder.resolve("hard"));
         String longName = "Tallowby " + "am Ufer des sehr langen Flusses ".repeat(8) + "Ende";
         Path places = hard.resolve("places.csv");
         Files.writeString(
@@ -128,12 +123,7 @@ class FieldKitTest {
     @ParameterizedTest
     @EnumSource(TableForm.class)
     void resultsComeBack(TableForm form) throws IOException {
-        Path scenario = Files.createDirectories(folder.resolve("filled-" + form));
-        try (Stream<Path> files = Files.list(hard)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, scenario.resolve(file.getFileName().toString()));
-            }
-        }
+        Path scenario = DemoCopy.of(hard, folder.resolve("filled-" + form));
         Path yaml = scenario.resolve("scenario.yaml");
         String tables = "\noutputs:\n  tables: " + form.name().toLowerCase(Locale.ROOT) + "\n";
         Files.writeString(yaml, Files.readString(yaml).replace("\noutputs:\n", tables));

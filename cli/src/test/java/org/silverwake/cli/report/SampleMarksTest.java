@@ -9,9 +9,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.geo.map.MapPoint;
@@ -24,11 +24,7 @@ class SampleMarksTest {
 
     @Test
     void worstOfManyStandOnTopAndTheOthersAreCounted() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", "lantern"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.copy(file, folder.resolve(file.getFileName().toString()));
-            }
-        }
+        DemoCopy.into(folder);
         StringBuilder rows =
                 new StringBuilder("code,longitude,latitude,sampled,state,matrix,analyte,fraction,result,unit,kind\n");
         for (String sample : List.of("A,total,3", "B,total,<100", "C,total,>400", "D,total,30", "E,dissolved,2")) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 
@@ -24,12 +25,7 @@ class TableFormTest {
     Path folder;
 
     private Path tables(String form) throws IOException {
-        Path scenario = Files.createDirectory(folder.resolve(form));
-        try (Stream<Path> files = Files.list(Path.of("..", "scenarios", "lantern"))) {
-            for (Path file : files.toList()) {
-                Files.copy(file, scenario.resolve(file.getFileName().toString()));
-            }
-        }
+        Path scenario = DemoCopy.into(folder.resolve(form));
         Path yaml = scenario.resolve("scenario.yaml");
         String text = Files.readString(yaml);
         assertThat(text).contains("\noutputs:\n");

@@ -12,9 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.write.Grid;
@@ -38,12 +38,7 @@ class RasterAreasTest {
     }
 
     private Path scenario(String column) throws IOException {
-        Path demo = Path.of("..", "scenarios", "lantern");
-        try (Stream<Path> files = Files.list(demo)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, folder.resolve(file.getFileName().toString()));
-            }
-        }
+        DemoCopy.into(folder);
         Path yaml = folder.resolve("scenario.yaml");
         String text = Files.readString(yaml, StandardCharsets.UTF_8);
         assertThat(text).contains(COLUMN).contains("dem.tif, unit: m}");
