@@ -30,6 +30,7 @@ import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.terrain.ReachHeights;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.water.Column;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.ReachTable;
 
 /**
@@ -248,9 +249,11 @@ public record Basin(
         int[] group = new int[n];
         Map<Long, Integer> groups = new HashMap<>();
         Map<String, Column> columns = new HashMap<>();
+        List<ReachKind> kinds = new ArrayList<>();
         for (int r = 0; r < n; r++) {
             RiverMap.Reach reach = map.reach(network.inputIndex(r));
             length[r] = reach.lengthMeters();
+            kinds.add(ReachKind.find(reach.texts().getOrDefault("kind", "")).orElse(ReachKind.CHANNEL));
             long key = ((long) reach.part().feature() << Integer.SIZE)
                     + reach.part().part();
             group[r] = groups.computeIfAbsent(key, k -> groups.size());
@@ -258,7 +261,7 @@ public record Basin(
                 columns.computeIfAbsent(number.getKey(), k -> new Column(n)).put(r, number.getValue());
             }
         }
-        return new ReachTable(network, length, group, columns);
+        return new ReachTable(network, length, group, columns, kinds);
     }
 
     /** The map's reach for a reach of the network. */

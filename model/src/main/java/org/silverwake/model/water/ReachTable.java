@@ -4,7 +4,9 @@
 package org.silverwake.model.water;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.silverwake.model.network.RiverNetwork;
@@ -23,6 +25,17 @@ public final class ReachTable {
     private final double[] groupLength;
     private final int[] lastOf;
     private final Map<String, Column> columns;
+    private final List<ReachKind> kinds;
+
+    /**
+     * A table of channels.
+     *
+     * @throws IllegalArgumentException if a length is not above 0
+     * @see #ReachTable(RiverNetwork, double[], int[], Map, List)
+     */
+    public ReachTable(RiverNetwork network, double[] length, int[] group, Map<String, Column> columns) {
+        this(network, length, group, columns, Collections.nCopies(length.length, ReachKind.CHANNEL));
+    }
 
     /**
      * A table.
@@ -31,13 +44,16 @@ public final class ReachTable {
      * @param length length of each reach [m], above 0
      * @param group number of the feature each reach was cut from, from 0
      * @param columns attributes by key, SI
+     * @param kinds kind of each reach
      * @throws IllegalArgumentException if a length is not above 0
      */
-    public ReachTable(RiverNetwork network, double[] length, int[] group, Map<String, Column> columns) {
+    public ReachTable(
+            RiverNetwork network, double[] length, int[] group, Map<String, Column> columns, List<ReachKind> kinds) {
         this.network = network;
         this.length = length.clone();
         this.group = group.clone();
         this.columns = new HashMap<>(columns);
+        this.kinds = List.copyOf(kinds);
         int groups = Arrays.stream(group).max().orElse(-1) + 1;
         this.groupLength = new double[groups];
         this.lastOf = new int[groups];
@@ -63,6 +79,11 @@ public final class ReachTable {
     /** Length of a reach [m]. */
     public double length(int reach) {
         return length[reach];
+    }
+
+    /** Kind of a reach. */
+    public ReachKind kind(int reach) {
+        return kinds.get(reach);
     }
 
     /** Number of the feature a reach was cut from. */
