@@ -22,18 +22,28 @@ import org.silverwake.model.water.StateHydraulics;
  * waters brought, it takes the rest from its bed and banks at the same content. Exchangeable; it shares the water's
  * partition.
  */
-final class BackgroundSweep {
+final class BackgroundSweep implements BackgroundLoads {
     /** Place of mercury on solids [kg/s] among what is carried. */
     private static final int SOLIDS = 0;
     /** Place of the water that the land brought [m3/s], which holds the filtered mercury. */
     private static final int WATER = 1;
 
+    private final int exchangeable;
+    private final StateHydraulics water;
     private final double[] head;
     private final double[] end;
     private final Map<Integer, Double> takenAt;
     private final Balance balance;
 
-    private BackgroundSweep(double[] head, double[] end, Map<Integer, Double> takenAt, Balance balance) {
+    private BackgroundSweep(
+            int exchangeable,
+            StateHydraulics water,
+            double[] head,
+            double[] end,
+            Map<Integer, Double> takenAt,
+            Balance balance) {
+        this.exchangeable = exchangeable;
+        this.water = water;
         this.head = head;
         this.end = end;
         this.takenAt = takenAt;
@@ -99,7 +109,7 @@ final class BackgroundSweep {
         rows.add(new Balance.Row(Process.EXPORTED, form, exported.value()));
         rows.add(new Balance.Row(Process.ABSTRACTED, form, taken.value()));
         rows.add(new Balance.Row(Process.HELD_DRY, form, dry.value()));
-        return new BackgroundSweep(head, end, takenAt, new Balance(rows));
+        return new BackgroundSweep(input.layout().exchangeable(), water, head, end, takenAt, new Balance(rows));
     }
 
     /** Mercury on background solids per water [kg/m3] at a discharge. */
@@ -107,22 +117,28 @@ final class BackgroundSweep {
         return discharge > 0 ? input.sediment().get(state).at(discharge) * input.backgroundContent() : 0;
     }
 
-    /** Load at a cell's head [kg/s]. */
-    double head(int cell) {
-        return head[cell];
+    @Override
+    public double head(int cell, int form) {
+        return form == exchangeable ? head[cell] : 0;
     }
 
-    /** Load at a cell's end [kg/s]. */
-    double end(int cell) {
-        return end[cell];
+    @Override
+    public double end(int cell, int form) {
+        return form == exchangeable ? end[cell] : 0;
     }
 
-    /** What abstractions at a reach's head take [kg/s]. */
-    double taken(int reach) {
+    @Override
+    public double time(int cell, int form) {
+        return form == exchangeable ? 0.5 * (head[cell] + end[cell]) * water.travelTime(cell) : 0;
+    }
+
+    @Override
+    public double taken(int reach) {
         return takenAt.getOrDefault(reach, 0.0);
     }
 
-    Balance balance() {
+    @Override
+    public Balance balance() {
         return balance;
     }
 }

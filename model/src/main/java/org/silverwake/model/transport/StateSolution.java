@@ -16,25 +16,36 @@ public final class StateSolution {
     private final StateHydraulics water;
     private final SolidsState solids;
     private final CellRates rates;
-    private final MercurySweep sweep;
-    private final BackgroundSweep background;
+    private final StateLoads sweep;
+    private final BackgroundLoads background;
     private final NearBank nearBank;
+    private final int variants;
 
-    private StateSolution(
-            TransportInput input, Cells cells, StateHydraulics water, BackgroundSweep background, Bound bound) {
+    StateSolution(
+            TransportInput input,
+            Cells cells,
+            StateHydraulics water,
+            SolidsState solids,
+            CellRates rates,
+            StateLoads sweep,
+            BackgroundLoads background) {
         this.layout = input.layout();
         this.cells = cells;
         this.water = water;
         this.background = background;
-        this.solids = SolidsState.sweep(input, cells, water, bound);
-        this.rates = CellRates.of(input, cells, water, solids);
-        this.sweep = MercurySweep.run(input, cells, water, rates);
+        this.solids = solids;
+        this.rates = rates;
+        this.sweep = sweep;
         this.nearBank = NearBank.run(input, cells, water, rates);
+        this.variants = input.variantCount();
     }
 
     static StateSolution solve(
-            TransportInput input, Cells cells, StateHydraulics water, BackgroundSweep background, Bound bound) {
-        return new StateSolution(input, cells, water, background, bound);
+            TransportInput input, Cells cells, StateHydraulics water, BackgroundLoads background, Bound bound) {
+        SolidsState solids = SolidsState.sweep(input, cells, water, bound);
+        CellRates rates = CellRates.of(input, cells, water, solids);
+        return new StateSolution(
+                input, cells, water, solids, rates, MercurySweep.run(input, cells, water, rates), background);
     }
 
     /** Where in a cell, and with what. */
@@ -52,7 +63,7 @@ public final class StateSolution {
 
     /** Number of variants of the split [-]. */
     public int variants() {
-        return sweep.variants();
+        return variants;
     }
 
     /** Whether there is water at a place of a cell. */
@@ -66,10 +77,9 @@ public final class StateSolution {
 
     /** Concentration of one form, mixed, background included in the exchangeable [kg/m3]; there must be water. */
     public double form(int cell, Place place, int form, int variant) {
-        double load = place == Place.HEAD ? sweep.head(cell, form, variant) : sweep.end(cell, form, variant);
-        if (form == layout.exchangeable()) {
-            load += place == Place.HEAD ? background.head(cell) : background.end(cell);
-        }
+        double load = place == Place.HEAD
+                ? sweep.head(cell, form, variant) + background.head(cell, form)
+                : sweep.end(cell, form, variant) + background.end(cell, form);
         return load / discharge(cell, place);
     }
 
@@ -100,21 +110,31 @@ public final class StateSolution {
 
     /** Background alone, whole water [kg/m3]. */
     public double backgroundWhole(int cell, Place place) {
-        return (place == Place.HEAD ? background.head(cell) : background.end(cell)) / discharge(cell, place);
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += layout.isSampled(form) ? background(cell, place, form) : 0;
+        }
+        return sum;
+    }
+
+    private double background(int cell, Place place, int form) {
+        double load = place == Place.HEAD ? background.head(cell, form) : background.end(cell, form);
+        return load / discharge(cell, place);
     }
 
     /** Background alone, filtered [kg/m3]. */
     public double backgroundFiltered(int cell, Place place) {
-        return backgroundWhole(cell, place) * rates.filtered(cell, layout.exchangeable());
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += background(cell, place, form) * rates.filtered(cell, form);
+        }
+        return sum;
     }
 
     /** Mean concentration of one form over a cell's water, background included in the exchangeable [kg/m3]. */
     public double mean(int cell, int form, int variant) {
         double tau = water.travelTime(cell);
-        double mass = sweep.time(cell, form, variant);
-        if (form == layout.exchangeable()) {
-            mass += 0.5 * (background.head(cell) + background.end(cell)) * tau;
-        }
+        double mass = sweep.time(cell, form, variant) + background.time(cell, form);
         return mass / (water.mean(cell) * tau);
     }
 
@@ -178,8 +198,11 @@ public final class StateSolution {
 
     /** Gross deposition of background mercury in a cell [kg/s]. */
     double backgroundDeposition(int cell) {
-        double held = 0.5 * (background.head(cell) + background.end(cell)) * water.travelTime(cell);
-        return rates.gross(cell, layout.exchangeable()) * held;
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += rates.gross(cell, form) * background.time(cell, form);
+        }
+        return sum;
     }
 
     /** Settling rate of a form as the bound has it [1/s]. */

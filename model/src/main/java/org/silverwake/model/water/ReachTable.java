@@ -30,6 +30,7 @@ public final class ReachTable {
     /**
      * A table of channels.
      *
+     * @param length length of each reach [m], above 0
      * @throws IllegalArgumentException if a length is not above 0
      * @see #ReachTable(RiverNetwork, double[], int[], Map, List)
      */

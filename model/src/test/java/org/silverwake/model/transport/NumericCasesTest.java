@@ -350,7 +350,7 @@ class NumericCasesTest {
                 * reaches.number(0, "states", "s", "lateral_concentration_kg_per_m3", "HgII")
                 / water.travelTime(g);
         loss[w] = StrictMath.log(water.head(w) / water.end(w)) / water.travelTime(w);
-        MercurySweep sweep = MercurySweep.run(
+        StateLoads sweep = MercurySweep.run(
                 input, cells, water, rates, Releases.mercury(input, 0, 1), 1, new MercurySweep.Lateral(source, loss));
         for (String id : river.ids) {
             NumericCase expected = numeric.at("expected", "reaches", id);
