@@ -6,6 +6,7 @@ package org.silverwake.model.mercury;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
 import org.silverwake.model.solids.ParticleClass;
 
 /**
@@ -115,6 +116,12 @@ public final class StateLayout {
             throw new IllegalArgumentException("form " + name + " is not carried; carried are " + names);
         }
         return place;
+    }
+
+    /** Place of the state with a name; empty where it is not carried. */
+    public OptionalInt find(String name) {
+        int place = names.indexOf(name);
+        return place < 0 ? OptionalInt.empty() : OptionalInt.of(place);
     }
 
     /** Whether a sample of whole water holds a state: all but droplets above 63 um. */

@@ -258,6 +258,37 @@ public final class Propagator {
         }
     }
 
+    /** Numbers needed to keep a prepared stretch [-]. */
+    public int keptSize() {
+        return 3 * core * core + 3 * core * feeders + 3 * feeders;
+    }
+
+    /** Keeps the prepared stretch's numbers (mixed units [-] to [s2]) in an array at an index; {@link #takeUp} brings it back. */
+    public void keep(double[] into, int at) {
+        int next = at;
+        for (double[] part : new double[][] {e, phi, phi2, f, g, g2, s, sPhi, sPhi2}) {
+            System.arraycopy(part, 0, into, next, part.length);
+            next += part.length;
+        }
+    }
+
+    /** Takes up a stretch kept before, its numbers [as kept] at an index. */
+    public void takeUp(double[] from, int at) {
+        int square = core * core;
+        int strip = core * feeders;
+        System.arraycopy(from, at, e, 0, square);
+        System.arraycopy(from, at + square, phi, 0, square);
+        System.arraycopy(from, at + 2 * square, phi2, 0, square);
+        int next = at + 3 * square;
+        System.arraycopy(from, next, f, 0, strip);
+        System.arraycopy(from, next + strip, g, 0, strip);
+        System.arraycopy(from, next + 2 * strip, g2, 0, strip);
+        next += 3 * strip;
+        System.arraycopy(from, next, s, 0, feeders);
+        System.arraycopy(from, next + feeders, sPhi, 0, feeders);
+        System.arraycopy(from, next + 2 * feeders, sPhi2, 0, feeders);
+    }
+
     /**
      * Carries one member's loads through the prepared stretch. State i lies at {@code offset + i * stride} of every array.
      *

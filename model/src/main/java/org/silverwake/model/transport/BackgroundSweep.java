@@ -32,6 +32,9 @@ final class BackgroundSweep implements BackgroundLoads {
     private final StateHydraulics water;
     private final double[] head;
     private final double[] end;
+    private final double[] atHead;
+    private final double[] takenUp;
+    private final double[] along;
     private final Map<Integer, Double> takenAt;
     private final Balance balance;
 
@@ -40,10 +43,14 @@ final class BackgroundSweep implements BackgroundLoads {
             StateHydraulics water,
             double[] head,
             double[] end,
+            double[][] entering,
             Map<Integer, Double> takenAt,
             Balance balance) {
         this.exchangeable = exchangeable;
         this.water = water;
+        this.atHead = entering[0];
+        this.takenUp = entering[1];
+        this.along = entering[2];
         this.head = head;
         this.end = end;
         this.takenAt = takenAt;
@@ -59,6 +66,9 @@ final class BackgroundSweep implements BackgroundLoads {
         double[] head = new double[cells.count()];
         double[] end = new double[cells.count()];
         double[] entering = new double[2 * network.size()];
+        double[] atHead = new double[network.size()];
+        double[] added = new double[cells.count()];
+        double[] along = new double[cells.count()];
         double filtered = input.lateralFiltered().get(state);
         boolean rated = input.sediment().get(state).b() != 0;
         CompensatedSum in = new CompensatedSum();
@@ -71,7 +81,8 @@ final class BackgroundSweep implements BackgroundLoads {
             double onSolids = onSolids(input, state, water.mean(cells.start(r)));
             entering[2 * r + SOLIDS] = routed.supply().head(r) * onSolids;
             entering[2 * r + WATER] = routed.supply().head(r);
-            in.add(routed.supply().head(r) * (onSolids + filtered));
+            atHead[r] = routed.supply().head(r) * (onSolids + filtered);
+            in.add(atHead[r]);
             loads.arriving(r, entering, load);
             double share = routed.abstractedShare(r);
             if (share > 0) {
@@ -95,8 +106,10 @@ final class BackgroundSweep implements BackgroundLoads {
                 load[SOLIDS] += lateral * onSolids;
                 load[WATER] += lateral;
                 end[c] = load[SOLIDS] + filtered * load[WATER];
+                added[c] = takenUp;
+                along[c] = lateral * (onSolids + filtered);
                 in.add(takenUp);
-                in.add(lateral * (onSolids + filtered));
+                in.add(along[c]);
             }
             loads.leave(r, load, 0);
             if (network.isOutlet(r)) {
@@ -109,12 +122,34 @@ final class BackgroundSweep implements BackgroundLoads {
         rows.add(new Balance.Row(Process.EXPORTED, form, exported.value()));
         rows.add(new Balance.Row(Process.ABSTRACTED, form, taken.value()));
         rows.add(new Balance.Row(Process.HELD_DRY, form, dry.value()));
-        return new BackgroundSweep(input.layout().exchangeable(), water, head, end, takenAt, new Balance(rows));
+        return new BackgroundSweep(
+                input.layout().exchangeable(),
+                water,
+                head,
+                end,
+                new double[][] {atHead, added, along},
+                takenAt,
+                new Balance(rows));
     }
 
     /** Mercury on background solids per water [kg/m3] at a discharge. */
     private static double onSolids(TransportInput input, int state, double discharge) {
         return discharge > 0 ? input.sediment().get(state).at(discharge) * input.backgroundContent() : 0;
+    }
+
+    /** What enters a reach with headwaters [kg/s]. */
+    double atHead(int reach) {
+        return atHead[reach];
+    }
+
+    /** What a cell's water takes up at its head to hold its rated solids [kg/s]. */
+    double takenUp(int cell) {
+        return takenUp[cell];
+    }
+
+    /** What enters a cell with lateral water [kg/s]. */
+    double along(int cell) {
+        return along[cell];
     }
 
     @Override

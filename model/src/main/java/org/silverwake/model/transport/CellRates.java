@@ -6,6 +6,7 @@ package org.silverwake.model.transport;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.Form;
@@ -38,8 +39,9 @@ final class CellRates {
     private final double[] evaded;
     private final double[] filtered;
     private final double[] turned;
+    private final double[] toPores;
 
-    private CellRates(StateLayout layout, Turns turns, double grainRelease, int cells) {
+    private CellRates(StateLayout layout, Turns turns, double grainRelease, int cells, boolean poresToo) {
         this.layout = layout;
         this.forms = layout.count();
         this.sharing = forms - layout.classCount();
@@ -51,13 +53,36 @@ final class CellRates {
         this.evaded = new double[layout.forms().stream().anyMatch(Form::evades) ? cells * forms : 0];
         this.filtered = new double[cells * sharing];
         this.turned = new double[cells * turns.varying()];
+        this.toPores = new double[poresToo ? filtered.length : 0];
     }
 
     static CellRates of(TransportInput input, Cells cells, StateHydraulics water, SolidsState solids) {
+        return of(input, cells, water, solids, false);
+    }
+
+    private static CellRates of(
+            TransportInput input, Cells cells, StateHydraulics water, SolidsState solids, boolean poresToo) {
         StateLayout layout = input.layout();
         CellRates rates =
-                new CellRates(layout, Turns.of(input, layout), input.options().grainRelease(), cells.count());
+                new CellRates(layout, Turns.of(input, layout), input.options().grainRelease(), cells.count(), poresToo);
         rates.new Filling(input, water, solids).fill(cells.count());
+        return rates;
+    }
+
+    /** Rates over a bed, whose pore water takes up what is filtered at a velocity by cell [m/s]. */
+    static CellRates overBed(
+            TransportInput input,
+            Cells cells,
+            StateHydraulics water,
+            SolidsState solids,
+            IntToDoubleFunction poreExchange) {
+        CellRates rates = of(input, cells, water, solids, true);
+        for (int c = 0; c < cells.count(); c++) {
+            for (int form = 0; form < rates.sharing && water.isWet(c); form++) {
+                rates.toPores[c * rates.sharing + form] =
+                        poreExchange.applyAsDouble(c) * rates.filtered(c, form) / water.depth(c);
+            }
+        }
         return rates;
     }
 
@@ -236,13 +261,18 @@ final class CellRates {
         return evaded.length == 0 ? 0 : evaded[cell * forms + form];
     }
 
+    /** Rate at which the bed's pore water takes up a form [1/s]. */
+    double toPores(int cell, int form) {
+        return toPores.length == 0 || form >= sharing ? 0 : toPores[cell * sharing + form];
+    }
+
     /** Rate at which a form leaves as itself [1/s], the diagonal of the rates with its sign turned. */
     double lossRate(int cell, int form) {
         double out = 0;
         for (int turn : turns.outOf(form)) {
             out += turned(cell, turn);
         }
-        return settled(cell, form) + overbank(cell, form) + out + evaded(cell, form);
+        return settled(cell, form) + overbank(cell, form) + out + evaded(cell, form) + toPores(cell, form);
     }
 
     /** Share of a form that passes a filter [-]. */
@@ -252,13 +282,14 @@ final class CellRates {
 
     /** Scales one settling rate, to show that the budget notices. */
     CellRates perturbed(int cell, int form, double factor) {
-        CellRates copy = new CellRates(layout, turns, grainRelease, settled.length / forms);
+        CellRates copy = new CellRates(layout, turns, grainRelease, settled.length / forms, toPores.length > 0);
         System.arraycopy(settled, 0, copy.settled, 0, settled.length);
         System.arraycopy(gross, 0, copy.gross, 0, gross.length);
         System.arraycopy(overbank, 0, copy.overbank, 0, overbank.length);
         System.arraycopy(evaded, 0, copy.evaded, 0, evaded.length);
         System.arraycopy(filtered, 0, copy.filtered, 0, filtered.length);
         System.arraycopy(turned, 0, copy.turned, 0, turned.length);
+        System.arraycopy(toPores, 0, copy.toPores, 0, toPores.length);
         copy.settled[cell * forms + form] *= factor;
         return copy;
     }

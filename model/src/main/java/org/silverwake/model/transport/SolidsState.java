@@ -30,7 +30,7 @@ final class SolidsState {
     private final double[] beta;
     private final List<Integer> slurry = new ArrayList<>();
 
-    private SolidsState(int cells, int classes) {
+    SolidsState(int cells, int classes) {
         this.classes = classes;
         this.rate = new double[cells * classes];
         this.solids = new double[cells * classes];
@@ -163,7 +163,8 @@ final class SolidsState {
         }
     }
 
-    private void note(RiverNetwork network, int state, int reach, double all) {
+    /** Notes slurry, and refuses what is no river any more. */
+    void note(RiverNetwork network, int state, int reach, double all) {
         if (all > REFUSED) {
             throw new OutsideModelException(
                     state,
@@ -174,6 +175,14 @@ final class SolidsState {
         if (Deposition.isHindered(all) && (slurry.isEmpty() || slurry.get(slurry.size() - 1) != reach)) {
             slurry.add(reach);
         }
+    }
+
+    /** Keeps a cell's gross rate [1/s], solids and tailings [kg/m3] of a class over a bed, where nothing is scaled. */
+    void put(int cell, int j, double gross, double all, double carried) {
+        rate[cell * classes + j] = gross;
+        solids[cell * classes + j] = all;
+        tailings[cell * classes + j] = carried;
+        beta[cell] = 1;
     }
 
     /** A measured retention length is net by definition and holds in both bounds. */

@@ -37,6 +37,7 @@ final class StateLoads {
     private final CompensatedSum[] abstracted;
     private final CompensatedSum[] heldDry;
     private final CompensatedSum[] lateral;
+    private final CompensatedSum[] fromBed;
     private final double[] exported;
     private final double[] spreadLoss;
     private final Map<Integer, double[]> takenAt = new HashMap<>();
@@ -61,6 +62,7 @@ final class StateLoads {
         this.abstracted = sums(width);
         this.heldDry = sums(width);
         this.lateral = sums(width);
+        this.fromBed = sums(width);
         this.exported = new double[width];
         this.spreadLoss = new double[cells.count()];
     }
@@ -103,6 +105,11 @@ final class StateLoads {
         lateral[index].add(rate);
     }
 
+    /** Adds what the bed gave back [kg/s]. */
+    void addFromBed(int index, double rate) {
+        fromBed[index].add(rate);
+    }
+
     /** Keeps the loads at a reach's end. */
     void leave(int reach, double[] load) {
         arriving.leave(reach, load, 0);
@@ -131,6 +138,7 @@ final class StateLoads {
             CompensatedSum settled = new CompensatedSum();
             CompensatedSum overbank = new CompensatedSum();
             CompensatedSum evaded = new CompensatedSum();
+            CompensatedSum toPores = new CompensatedSum();
             CompensatedSum taken = new CompensatedSum();
             taken.add(abstracted[i].value());
             for (int c = 0; c < cells.count(); c++) {
@@ -138,6 +146,7 @@ final class StateLoads {
                 settled.add(rates.settled(c, form) * w);
                 overbank.add(rates.overbank(c, form) * w);
                 evaded.add(rates.evaded(c, form) * w);
+                toPores.add(rates.toPores(c, form) * w);
                 taken.add(spreadLoss[c] * w);
             }
             String name = layout.name(form);
@@ -149,6 +158,10 @@ final class StateLoads {
             rows.add(new Balance.Row(Process.ABSTRACTED, name, taken.value()));
             if (evaded.value() > 0) {
                 rows.add(new Balance.Row(Process.EVADED, name, evaded.value()));
+            }
+            if (fromBed[i].value() > 0 || toPores.value() > 0) {
+                rows.add(new Balance.Row(Process.FROM_BED, name, fromBed[i].value()));
+                rows.add(new Balance.Row(Process.TO_PORES, name, toPores.value()));
             }
             rows.add(new Balance.Row(Process.HELD_DRY, name, heldDry[i].value()));
         }

@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.release.SiteRelease;
@@ -28,14 +29,21 @@ public final class SteadyResult {
     private final Cells cells;
     private final List<StateSolution> laidDown;
     private final List<StateSolution> carried;
+    private final Optional<BedAnswer> bed;
     private final BitSet belowSite;
 
-    SteadyResult(TransportInput input, Cells cells, List<StateSolution> laidDown, List<StateSolution> carried) {
+    SteadyResult(
+            TransportInput input,
+            Cells cells,
+            List<StateSolution> laidDown,
+            List<StateSolution> carried,
+            Optional<BedAnswer> bed) {
         this.input = input;
         this.layout = input.layout();
         this.cells = cells;
         this.laidDown = List.copyOf(laidDown);
         this.carried = List.copyOf(carried);
+        this.bed = bed;
         this.belowSite = reachesBelowSites();
     }
 
@@ -59,6 +67,11 @@ public final class SteadyResult {
     /** The solution of a state in a bound. */
     public StateSolution solution(Bound bound, int state) {
         return (bound == Bound.LAID_DOWN ? laidDown : carried).get(state);
+    }
+
+    /** River and bed together, between the bounds; empty where the bed is not modelled. */
+    public Optional<BedAnswer> bedAnswer() {
+        return bed;
     }
 
     /** Number of variants of the split [-]. */

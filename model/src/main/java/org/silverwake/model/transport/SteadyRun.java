@@ -5,7 +5,9 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.silverwake.model.numerics.NumericalException;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
@@ -16,6 +18,9 @@ import org.silverwake.model.water.StateHydraulics;
 public final class SteadyRun {
     /** Largest relative closure that is accepted [-]. */
     public static final double CLOSURE = 1e-9;
+
+    /** For how long a form is laid down that never leaves the bed again [s]: 30 years. */
+    static final double HORIZON = 30 * Quantity.SECONDS_PER_YEAR;
 
     private SteadyRun() {}
 
@@ -67,19 +72,39 @@ public final class SteadyRun {
     static SteadyResult solve(TransportInput input, Cells cells) {
         List<StateSolution> laidDown = new ArrayList<>();
         List<StateSolution> carried = new ArrayList<>();
+        List<StateHydraulics> waters = new ArrayList<>();
+        List<BackgroundSweep> backgrounds = new ArrayList<>();
         for (int s = 0; s < input.stateCount(); s++) {
             StateHydraulics water = StateHydraulics.of(input.hydraulics(), cells, s);
             BackgroundSweep background = BackgroundSweep.run(input, cells, water);
+            waters.add(water);
+            backgrounds.add(background);
             laidDown.add(StateSolution.solve(input, cells, water, background, Bound.LAID_DOWN));
             carried.add(StateSolution.solve(input, cells, water, background, Bound.CARRIED_THROUGH));
         }
-        SteadyResult result = new SteadyResult(input, cells, laidDown, carried);
+        Optional<BedAnswer> bed = input.bed().map(shared -> {
+            BedSolids.Outcome solids = BedSolids.run(input, shared, cells, waters);
+            return BedAnswer.steady(new BedWater(input, shared, cells, waters, backgrounds, solids), HORIZON);
+        });
+        bed.ifPresent(SteadyRun::requireClosed);
+        SteadyResult result = new SteadyResult(input, cells, laidDown, carried, bed);
         for (int s = 0; s < input.stateCount(); s++) {
             for (Bound bound : Bound.values()) {
                 requireClosed(s, bound, result.solution(bound, s));
             }
         }
         return result;
+    }
+
+    private static void requireClosed(BedAnswer bed) {
+        double closure = bed.worstClosure();
+        if (!(closure <= CLOSURE)) {
+            throw new NumericalException(
+                    "river and bed",
+                    "the mercury budget does not close: " + closure + " of what enters is left over, at most " + CLOSURE
+                            + " is allowed; nothing was written; please report it with the scenario",
+                    closure);
+        }
     }
 
     private static void requireClosed(int state, Bound bound, StateSolution solution) {

@@ -4,6 +4,7 @@
 package org.silverwake.model.transport;
 
 import java.util.List;
+import java.util.Optional;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.release.SiteRelease;
@@ -24,6 +25,7 @@ import org.silverwake.model.water.Hydraulics;
  * @param sites releases
  * @param options scalars
  * @param chemistry further forms and what turns into what
+ * @param bed the bed that all flow states share; empty where the two bounds stand for it
  */
 public record TransportInput(
         Hydraulics hydraulics,
@@ -35,7 +37,8 @@ public record TransportInput(
         List<Double> doc,
         List<SiteRelease> sites,
         Options options,
-        Chemistry chemistry) {
+        Chemistry chemistry,
+        Optional<BedInput> bed) {
     /** Copies the lists. */
     public TransportInput {
         classes = List.copyOf(classes);
@@ -44,6 +47,64 @@ public record TransportInput(
         lateralFiltered = List.copyOf(lateralFiltered);
         doc = List.copyOf(doc);
         sites = List.copyOf(sites);
+    }
+
+    /** The same with a bed. */
+    public TransportInput over(BedInput shared) {
+        return new TransportInput(
+                hydraulics,
+                classes,
+                sediment,
+                flood,
+                backgroundContent,
+                lateralFiltered,
+                doc,
+                sites,
+                options,
+                chemistry,
+                Optional.of(shared));
+    }
+
+    /** The same with other sites, whose water stays as it is routed. */
+    TransportInput withSites(List<SiteRelease> others) {
+        return new TransportInput(
+                hydraulics,
+                classes,
+                sediment,
+                flood,
+                backgroundContent,
+                lateralFiltered,
+                doc,
+                others,
+                options,
+                chemistry,
+                bed);
+    }
+
+    /** Input without a bed. Concentrations in [kg/m3], contents in [kg/kg]. */
+    public TransportInput(
+            Hydraulics hydraulics,
+            List<ParticleClass> classes,
+            List<BackgroundSediment> sediment,
+            List<Boolean> flood,
+            double backgroundContent,
+            List<Double> lateralFiltered,
+            List<Double> doc,
+            List<SiteRelease> sites,
+            Options options,
+            Chemistry chemistry) {
+        this(
+                hydraulics,
+                classes,
+                sediment,
+                flood,
+                backgroundContent,
+                lateralFiltered,
+                doc,
+                sites,
+                options,
+                chemistry,
+                Optional.empty());
     }
 
     /**

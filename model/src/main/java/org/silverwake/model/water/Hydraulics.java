@@ -129,6 +129,19 @@ public final class Hydraulics {
                 medianDiameter);
     }
 
+    /**
+     * Width of the bed that all flow states share at a chainage [m]: the section's at the share-weighted mean discharge; where
+     * sections are given by state, the mean of theirs. 0 where there is never water.
+     */
+    public double bedWidth(int reach, double chainage) {
+        double reference = reference(reach, chainage);
+        double width = 0;
+        for (int s = 0; s < share.length && reference > 0; s++) {
+            width += share[s] * shape.section(reach, s, reference, reference).width();
+        }
+        return width;
+    }
+
     /** Slope of a reach, if known [-]; 0 where not. */
     public double slope(int reach) {
         return slope.has(reach) ? slope.at(reach) : 0;

@@ -113,7 +113,7 @@ class NumericCasesTest {
     }
 
     /** The case's forms beside Hg(II), its reactions, and sites that release several forms. */
-    private static TestRiver withAllForms(NumericCase inputs) {
+    static TestRiver withAllForms(NumericCase inputs) {
         TestRiver river = river(inputs);
         NumericCase first = inputs.at("reaches", 0, "states", "s");
         List<Form> forms = new ArrayList<>();
@@ -196,7 +196,7 @@ class NumericCasesTest {
         return releases.has(form) ? releases.number(form) : 0;
     }
 
-    private static String ours(String form) {
+    static String ours(String form) {
         return form.equals("HgII") ? StateLayout.EXCHANGEABLE : form;
     }
 
@@ -235,7 +235,7 @@ class NumericCasesTest {
         assertThat(balance.closure()).isLessThan(1e-12);
     }
 
-    private static void close(String what, double actual, double expected, double largest, double relative) {
+    static void close(String what, double actual, double expected, double largest, double relative) {
         if (expected > 1e-9 * largest) {
             assertThat(actual / expected).as(what).isCloseTo(1, within(relative));
         } else {

@@ -1,0 +1,211 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.balance.Balance.Process;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.numerics.CompensatedSum;
+import org.silverwake.model.water.Cells;
+
+/**
+ * River and bed together: the water of every flow state over the stocks of the one bed under them. Contents are per dry
+ * solids of the active layer, length-weighted over a reach's cells.
+ */
+public final class BedAnswer {
+    private final BedWater over;
+    private final Cells cells;
+    private final StateLayout layout;
+    private final int variants;
+    private final BedStocks stocks;
+    private final List<StateLoads> loads;
+    private final List<StateSolution> solutions = new ArrayList<>();
+
+    BedAnswer(BedWater over, List<StateLoads> loads, BedStocks stocks) {
+        this.over = over;
+        this.cells = over.cells();
+        this.layout = over.input().layout();
+        this.variants = over.input().variantCount();
+        this.stocks = stocks;
+        this.loads = List.copyOf(loads);
+        for (int s = 0; s < loads.size(); s++) {
+            solutions.add(new StateSolution(
+                    over.input(),
+                    cells,
+                    over.water().get(s),
+                    over.solids().water().get(s),
+                    over.rates(s),
+                    loads.get(s),
+                    new Background(s)));
+        }
+    }
+
+    /**
+     * The steady answer.
+     *
+     * @param horizon for how long a form is laid down that never leaves the bed again [s]
+     */
+    static BedAnswer steady(BedWater over, double horizon) {
+        List<StateLoads> loads = new ArrayList<>();
+        for (int s = 0; s < over.input().stateCount(); s++) {
+            loads.add(over.loads(s));
+        }
+        BedStocks stocks = BedSteady.solve(over, loads, horizon);
+        return new BedAnswer(over, loads, stocks);
+    }
+
+    /** The background's part of the loads, whose last member it is. */
+    private final class Background implements BackgroundLoads {
+        private final int state;
+
+        Background(int state) {
+            this.state = state;
+        }
+
+        @Override
+        public double head(int cell, int form) {
+            return loads.get(state).head(cell, form, variants);
+        }
+
+        @Override
+        public double end(int cell, int form) {
+            return loads.get(state).end(cell, form, variants);
+        }
+
+        @Override
+        public double time(int cell, int form) {
+            return loads.get(state).time(cell, form, variants);
+        }
+
+        @Override
+        public double taken(int reach) {
+            return loads.get(state).taken(reach, variants);
+        }
+
+        @Override
+        public Balance balance() {
+            List<Balance.Row> rows = new ArrayList<>();
+            for (Balance.Row row :
+                    loads.get(state).balance(over.rates(state), variants).rows()) {
+                boolean enters = row.process() == Process.RELEASED || row.process() == Process.LATERAL;
+                rows.add(new Balance.Row(enters ? Process.BACKGROUND : row.process(), row.form(), row.rate()));
+            }
+            return new Balance(rows);
+        }
+    }
+
+    /** The water of a flow state. */
+    public StateSolution solution(int state) {
+        return solutions.get(state);
+    }
+
+    /** Whether a reach has a bed: it carries water at some time. */
+    public boolean hasBed(int reach) {
+        return over.exchange().solids(cells.start(reach)) > 0;
+    }
+
+    /** Content of a form in a reach's bed, background included [kg/kg dry]; there must be a bed. */
+    public double content(int reach, int form, int variant) {
+        double sum = 0;
+        double length = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            sum += stocks.at(c, form, variant, true) / over.exchange().solids(c) * cells.length(c);
+            length += cells.length(c);
+        }
+        return sum / length;
+    }
+
+    /** Content of all forms in a reach's bed, background included [kg/kg dry]; there must be a bed. */
+    public double content(int reach, int variant) {
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += content(reach, form, variant);
+        }
+        return sum;
+    }
+
+    /** The same of background mercury alone [kg/kg dry]. */
+    public double backgroundContent(int reach) {
+        double sum = 0;
+        double length = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            for (int form = 0; form < layout.count(); form++) {
+                sum += stocks.at(c, form, variants) / over.exchange().solids(c) * cells.length(c);
+            }
+            length += cells.length(c);
+        }
+        return sum / length;
+    }
+
+    /** The stocks. */
+    BedStocks stocks() {
+        return stocks;
+    }
+
+    /** What a cell's bed holds of a form, released mercury alone [kg]. */
+    double stock(int cell, int form, int variant) {
+        return stocks.at(cell, form, variant);
+    }
+
+    /** What all beds hold of a form, released mercury alone [kg]. */
+    public double stock(int form, int variant) {
+        CompensatedSum sum = new CompensatedSum();
+        for (int c = 0; c < cells.count(); c++) {
+            sum.add(stocks.at(c, form, variant));
+        }
+        return sum.value();
+    }
+
+    /** Rate at which all beds bury a form, released mercury alone [kg/s]. */
+    public double buried(int form, int variant) {
+        CompensatedSum sum = new CompensatedSum();
+        for (int c = 0; c < cells.count(); c++) {
+            sum.add(over.exchange().buried(c, form) * stocks.at(c, form, variant));
+        }
+        return sum.value();
+    }
+
+    /**
+     * Worst relative closure [-]: of the water of each flow state, and of the bed over the year, whose every form takes in
+     * what settles and gives up what it gives back and buries, released mercury and background each by itself.
+     */
+    public double worstClosure() {
+        double worst = 0;
+        for (int member = 0; member <= variants; member++) {
+            CompensatedSum difference = new CompensatedSum();
+            double in = 0;
+            for (int s = 0; s < loads.size(); s++) {
+                Balance balance = loads.get(s).balance(over.rates(s), member);
+                worst = Math.max(worst, balance.closure());
+                double share = over.input().hydraulics().share(s);
+                double down = share * (balance.sum(Process.SETTLED) + balance.sum(Process.TO_PORES));
+                difference.add(down);
+                difference.add(-share * balance.sum(Process.FROM_BED));
+                in += down;
+            }
+            for (int form = 0; form < layout.count(); form++) {
+                difference.add(-buried(form, member));
+            }
+            worst = Math.max(worst, in == 0 ? 0 : Math.abs(difference.value()) / in);
+        }
+        return worst;
+    }
+
+    /** Whether a reach's bed would lose more than it gains, so that its erosion was scaled down. */
+    public boolean isEaten(int reach) {
+        return over.solids().motion().isEaten(reach);
+    }
+
+    /** Whether less is laid down in a reach than the stated burial. */
+    public boolean isShortOfSolids(int reach) {
+        return over.solids().motion().isShortOfSolids(reach);
+    }
+
+    /** Whether no flow state of a reach erodes by itself, so that what is laid down goes back in the state that brought it. */
+    public boolean isQuiet(int reach) {
+        return over.solids().motion().isQuiet(reach);
+    }
+}

@@ -1,0 +1,120 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.silverwake.model.transport.NumericCasesTest.close;
+import static org.silverwake.model.transport.NumericCasesTest.ours;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.silverwake.model.mercury.FirstOrder;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.ReachKind;
+import org.silverwake.model.water.StateHydraulics;
+
+/**
+ * Case 06 of the independent implementation: water over a bed, one value per cell, resuspension and burial carrying the
+ * sorbed part ({@code box_solids}). The bed's velocities are the case's own; they do not follow from its solids.
+ */
+class NumericCase06BedTest {
+    /** PRINTED: the case states 1e-10. */
+    private static final double STATED = 1e-10;
+
+    private static List<FirstOrder> everywhere(FirstOrder law) {
+        return Collections.nCopies(ReachKind.values().length, law);
+    }
+
+    private static List<Double> everywhere(double value) {
+        return Collections.nCopies(ReachKind.values().length, value);
+    }
+
+    private static BedInput bed(NumericCase inputs) {
+        NumericCase bed = inputs.at("bed");
+        NumericCase first = inputs.at("reaches", 0, "states", "s");
+        Map<String, BedInput.Sorption> sorption = new HashMap<>();
+        for (String form : List.of("HgII", "Hg0", "MeHg")) {
+            double binding = bed.at("kdoc_m3_per_kg").has(form) ? bed.number("kdoc_m3_per_kg", form) : 0;
+            sorption.put(
+                    ours(form),
+                    new BedInput.Sorption(bed.number("kd_m3_per_kg", form), binding * bed.number("doc_kg_per_m3")));
+        }
+        List<BedInput.BedReaction> reactions = new ArrayList<>();
+        for (int k = 0; k < bed.at("reactions").size(); k++) {
+            NumericCase reaction = bed.at("reactions", k);
+            assertThat(reaction.text("acts_on")).isEqualTo("total");
+            reactions.add(new BedInput.BedReaction(
+                    ours(reaction.text("from")),
+                    ours(reaction.text("to")),
+                    everywhere(new FirstOrder(reaction.number("rate_20c_per_s"), reaction.number("theta"), false))));
+        }
+        return new BedInput(
+                bed.number("thickness_m"),
+                bed.number("porosity"),
+                bed.number("solids_density_kg_per_m3"),
+                new BedInput.Turnover(BedInput.Given.BURIAL, everywhere(0), 1e-4, 0.5),
+                everywhere(first.number("porewater_exchange_m_per_s")),
+                sorption,
+                reactions,
+                everywhere(Double.POSITIVE_INFINITY),
+                List.of(inputs.number("states", "s", "temperature_c")));
+    }
+
+    @Test
+    void boxSolids() throws IOException {
+        NumericCase numeric = NumericCase.read("06_bed_steady");
+        NumericCase inputs = numeric.at("inputs");
+        TestRiver river = NumericCasesTest.withAllForms(inputs);
+        TransportInput input = river.input();
+        BedInput bed = bed(inputs);
+        Cells cells = Cells.uncut(input.hydraulics().reaches());
+        List<StateHydraulics> water = List.of(StateHydraulics.of(input.hydraulics(), cells, 0));
+        NumericCase first = inputs.at("reaches", 0, "states", "s");
+        double[] width = new double[cells.count()];
+        double[] resuspension = new double[cells.count()];
+        double[] burial = new double[cells.count()];
+        Arrays.fill(width, inputs.number("reaches", 0, "bed_width_m"));
+        Arrays.fill(resuspension, first.number("resuspension_m_per_s"));
+        Arrays.fill(burial, first.number("burial_m_per_s"));
+        BedMotion motion = new BedMotion(new double[][] {resuspension}, burial, width, new double[cells.count()]);
+        BedSolids.Outcome solids =
+                new BedSolids.Outcome(List.of(SolidsState.sweep(input, cells, water.get(0), Bound.LAID_DOWN)), motion);
+        BedWater over = new BedWater(
+                input, bed, cells, water, List.of(BackgroundSweep.run(input, cells, water.get(0))), solids);
+        BedAnswer answer = BedAnswer.steady(over, 1);
+        StateSolution solution = answer.solution(0);
+        StateLayout layout = input.layout();
+        NumericCase reaches = numeric.at("expected", "box_solids", "reaches");
+        for (String id : river.ids) {
+            int r = river.index(id);
+            NumericCase expected = reaches.at(id);
+            double largest = expected.number("load_out_kg_per_s", "HgII");
+            for (String name : List.of("HgII", "Hg0", "MeHg")) {
+                int form = layout.place(ours(name));
+                double time = solution.time(r, form, 0);
+                close(name, solution.loadOut(r, form, 0), expected.number("load_out_kg_per_s", name), largest, STATED);
+                double settled = solution.settlingRate(r, form) * time;
+                close(name, settled, expected.number("settled_kg_per_s", name), largest, STATED);
+                double pores = over.rates(0).toPores(r, form) * time;
+                close(name, pores, expected.number("to_pores_kg_per_s", name), largest, STATED);
+                double volume = bed.thickness() * width[r] * river.length.get(river.ids.indexOf(id));
+                double held = answer.stock(r, form, 0) / volume;
+                double most = expected.number("bed_kg_per_m3_bulk", "HgII");
+                close(name, held, expected.number("bed_kg_per_m3_bulk", name), most, STATED);
+                double buried = over.exchange().buried(r, form) * answer.stock(r, form, 0);
+                close(name, buried, expected.number("buried_kg_per_s", name), largest, STATED);
+                double back = over.exchange().returned(0, r, form) * answer.stock(r, form, 0);
+                close(name, back, expected.number("from_bed_kg_per_s", name), largest, STATED);
+            }
+        }
+        assertThat(answer.worstClosure()).isLessThan(1e-12);
+    }
+}
