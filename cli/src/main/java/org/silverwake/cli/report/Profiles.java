@@ -27,6 +27,7 @@ import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -198,6 +199,7 @@ public final class Profiles {
         for (Guideline guideline : Shown.drawable(outcome)) {
             boolean same = guideline.observable().medium() == Medium.SURFACE_WATER
                     && (guideline.observable().fraction() == Fraction.FILTERED) == filtered
+                    && guideline.observable().substance() != Substance.METHYLMERCURY
                     && guideline.observable().averaging() != Averaging.BED;
             if (same) {
                 values.add(new Profile.GuidelineValue(

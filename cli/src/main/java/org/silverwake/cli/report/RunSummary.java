@@ -62,7 +62,7 @@ public final class RunSummary {
         List<Guideline> notModelled = new ArrayList<>();
         for (Guideline guideline : outcome.screening().compared()) {
             String answers = lines.inOneLine(guideline);
-            if (!guideline.observable().isModelled()) {
+            if (!outcome.screening().isModelled(guideline)) {
                 notModelled.add(guideline);
             } else if (!answers.isEmpty()) {
                 print.println("  " + guideline.displayName() + " (" + guideline.printed() + ", "

@@ -62,7 +62,7 @@ final class Shown {
     /** Guidelines compared with every reach whose medium is modelled. */
     static List<Guideline> drawable(Outcome outcome) {
         return outcome.screening().compared().stream()
-                .filter(Guideline::isOfReaches)
+                .filter(outcome.screening()::isOfReaches)
                 .toList();
     }
 }

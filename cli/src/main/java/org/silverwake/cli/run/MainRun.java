@@ -14,7 +14,6 @@ import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
-import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.OutsideModelException;
 import org.silverwake.model.transport.SteadyResult;
@@ -64,7 +63,7 @@ public final class MainRun {
         warnings.addAll(sampleWarnings);
         warnings.addAll(breaks.warnings());
         warnings.addAll(TakenWater.warnings(scenario, basin, result));
-        if (screened.screening().compared().stream().noneMatch(Guideline::isOfReaches)) {
+        if (screened.screening().compared().stream().noneMatch(screened.screening()::isOfReaches)) {
             warnings.add(
                     "none of the chosen guideline values is compared with river reaches, so no map is drawn; add one of"
                             + " surface water or bed sediment to guidelines.use (silverwake guidelines lists them)");

@@ -4,13 +4,13 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
+import java.util.OptionalDouble;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.Water;
 import org.silverwake.model.input.Settings;
-import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.solids.BackgroundSediment;
 import org.silverwake.model.solids.FergusonChurch2004;
@@ -28,6 +28,7 @@ final class MercuryStep {
 
     static TransportInput input(ScenarioInput scenario, Basin basin, Water water) {
         Settings settings = scenario.settings();
+        ChemistryStep chemistry = new ChemistryStep(scenario);
         return new TransportInput(
                 water.hydraulics(),
                 scenario.solids().classes().stream().map(MercuryStep::particles).toList(),
@@ -37,8 +38,8 @@ final class MercuryStep {
                 scenario.states().stream()
                         .map(ScenarioInput.FlowState::lateralFilteredMercury)
                         .toList(),
-                scenario.states().stream().map(s -> doc(scenario, s)).toList(),
-                releases(scenario, basin),
+                doc(scenario, "mercury.doc-log10-k"),
+                releases(scenario, basin, chemistry),
                 new TransportInput.Options(
                         settings.value("solids.net-sedimentation")
                                 * (1 - settings.value("solids.bed-porosity"))
@@ -50,7 +51,7 @@ final class MercuryStep {
                         settings.value("flood.overbank-share-per-km"),
                         settings.value("mixing.transverse-coefficient"),
                         true),
-                Chemistry.none());
+                chemistry.chemistry());
     }
 
     private static ParticleClass particles(ScenarioInput.SolidsClass given) {
@@ -80,16 +81,18 @@ final class MercuryStep {
                         () -> new BackgroundSediment(state.suspendedSediment().orElseThrow(), 0));
     }
 
-    private static double doc(ScenarioInput scenario, ScenarioInput.FlowState state) {
+    /** Binding to dissolved organic carbon by state [-], 0 on basis filtered. */
+    static List<Double> doc(ScenarioInput scenario, String path) {
         if (scenario.mercury().basis() != ScenarioInput.Mercury.Basis.FREE) {
-            return 0;
+            return Collections.nCopies(scenario.states().size(), 0.0);
         }
-        double coefficient =
-                StrictMath.pow(10, scenario.settings().value("mercury.doc-log10-k")) * CUBIC_METERS_PER_LITER;
-        return coefficient * state.dissolvedOrganicCarbon().orElse(0);
+        double coefficient = StrictMath.pow(10, scenario.settings().value(path)) * CUBIC_METERS_PER_LITER;
+        return scenario.states().stream()
+                .map(state -> coefficient * state.dissolvedOrganicCarbon().orElse(0))
+                .toList();
     }
 
-    private static List<SiteRelease> releases(ScenarioInput scenario, Basin basin) {
+    private static List<SiteRelease> releases(ScenarioInput scenario, Basin basin, ChemistryStep chemistry) {
         List<PlacedPoint> points = basin.points("site");
         List<SiteRelease> releases = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
@@ -106,12 +109,15 @@ final class MercuryStep {
                     site.name(),
                     basin.reachAt(points.get(i)),
                     mercury,
-                    site.exchangeableShare(),
+                    chemistry.isSplitKnown(site) && site.exchangeableShare().isEmpty()
+                            ? OptionalDouble.of(1)
+                            : site.exchangeableShare(),
                     site.classShares(),
                     solids,
                     water,
                     site.outfall() == ScenarioInput.Outfall.BANK,
-                    Map.of()));
+                    chemistry.shares(site),
+                    chemistry.moreExtremes(site)));
         }
         return releases;
     }

@@ -4,13 +4,15 @@
 package org.silverwake.cli.run;
 
 import java.util.Optional;
-import java.util.function.ToDoubleBiFunction;
+import java.util.function.ToDoubleFunction;
 import org.silverwake.model.sample.Finding;
 import org.silverwake.model.sample.ModelRange;
 import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.ReachValues.Measure;
 import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
 import org.silverwake.model.transport.SteadyResult;
@@ -47,13 +49,19 @@ final class ModelAt {
         }
         if (finding.medium() == Medium.SUSPENDED_SOLIDS) {
             return solids.backgroundSediment(state, reach) > 0
-                    ? Optional.of(new ModelRange(solids.contentLow(state, reach), solids.contentHigh(state, reach)))
+                    ? Optional.of(new ModelRange(
+                            solids.contentLow(state, reach, part(finding, Fraction.WHOLE)),
+                            solids.contentHigh(state, reach, part(finding, Fraction.WHOLE))))
                     : Optional.empty();
         }
-        return water(finding.fraction() == Fraction.FILTERED, state, reach, meters);
+        return water(part(finding, finding.fraction()), state, reach, meters);
     }
 
-    private Optional<ModelRange> water(boolean filtered, int state, int reach, double meters) {
+    private static SampledPart part(Finding finding, Fraction fraction) {
+        return new Measure(Medium.SURFACE_WATER, finding.substance(), fraction).observable();
+    }
+
+    private Optional<ModelRange> water(SampledPart part, int state, int reach, double meters) {
         Cells cells = result.cells();
         int cell = cells.start(reach);
         while (cell + 1 < cells.start(reach + 1) && cells.to(cell) < meters) {
@@ -73,11 +81,10 @@ final class ModelAt {
             int at = cell;
             for (int v = 0; v < result.variants(); v++) {
                 int variant = v;
-                ToDoubleBiFunction<Place, Boolean> value = (place, f) ->
-                        f ? solution.filtered(at, place, variant, true) : solution.whole(at, place, variant, true);
+                ToDoubleFunction<Place> value = place -> solution.part(part, at, place, variant, true);
                 double here = 0;
-                here += along < 1 ? (1 - along) * value.applyAsDouble(Place.HEAD, filtered) : 0;
-                here += along > 0 ? along * value.applyAsDouble(Place.END, filtered) : 0;
+                here += along < 1 ? (1 - along) * value.applyAsDouble(Place.HEAD) : 0;
+                here += along > 0 ? along * value.applyAsDouble(Place.END) : 0;
                 low = Math.min(low, here);
                 high = Math.max(high, here);
             }

@@ -98,7 +98,7 @@ public final class SampleStep {
                     IntStream.range(0, scenario.states().size()).boxed().toList();
             List<Integer> states = yearly ? all : states(sample);
             String words = yearly ? "over the year" : stateWords(sample, states);
-            Optional<String> never = finding.notCompared();
+            Optional<String> never = finding.notCompared(scenario.mercury().substances());
             if (never.isPresent()) {
                 return without(states, words, never.get());
             }

@@ -5,16 +5,20 @@ package org.silverwake.cli.run;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.silverwake.cli.scenario.GuidelineFiles;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineChoice;
 import org.silverwake.model.screening.GuidelineLibrary;
+import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ReachValues;
 import org.silverwake.model.screening.ReachValues.Estimate;
@@ -22,9 +26,10 @@ import org.silverwake.model.screening.ReachValues.Measure;
 import org.silverwake.model.screening.Receptor;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.screening.ScreeningRule;
+import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.SteadyResult;
-import org.silverwake.model.transport.SteadyResult.Fraction;
 import org.silverwake.model.transport.SuspendedValues;
 
 /**
@@ -45,9 +50,10 @@ final class ScreeningStep {
     static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result, ReachClasses classes, Breaks breaks) {
         List<String> gaps = new ArrayList<>();
         List<Guideline> general = chosen(scenario, gaps);
+        List<Guideline> all = withThoseOf(classes, scenario, general);
         Screening screening = Screening.of(
-                values(scenario, basin, result, breaks),
-                withThoseOf(classes, scenario, general),
+                values(scenario, basin, result, breaks, all),
+                all,
                 receptors(scenario, basin),
                 ScreeningRule.of(scenario.settings()),
                 GuidelineChoice.of(general.stream().map(Guideline::id).toList(), classes.groups()));
@@ -98,12 +104,14 @@ final class ScreeningStep {
                 : Receptor.Kind.OTHER;
     }
 
-    private static ReachValues values(ScenarioInput scenario, Basin basin, SteadyResult result, Breaks breaks) {
+    private static ReachValues values(
+            ScenarioInput scenario, Basin basin, SteadyResult result, Breaks breaks, List<Guideline> guidelines) {
         int n = basin.network().size();
         SuspendedValues solids = new SuspendedValues(result);
         ReachValues.Builder builder = ReachValues.builder(
                 n,
                 scenario.states().stream().map(ScenarioInput.FlowState::share).toList());
+        Set<Measure> measures = measures(scenario, guidelines, builder);
         boolean background = scenario.background().solidsContent() > 0
                 || scenario.states().stream().anyMatch(s -> s.lateralFilteredMercury() > 0);
         List<boolean[]> emptied = new ArrayList<>();
@@ -126,7 +134,7 @@ final class ScreeningStep {
             }
             for (int s = 0; s < scenario.states().size(); s++) {
                 if (result.isWet(s, r)) {
-                    water(builder, result, solids, s, r);
+                    water(builder, result, solids, measures, s, r);
                 } else {
                     builder.noWater(s, r);
                 }
@@ -158,26 +166,47 @@ final class ScreeningStep {
         return false;
     }
 
-    private static void water(ReachValues.Builder builder, SteadyResult result, SuspendedValues solids, int s, int r) {
-        put(builder, Measure.WHOLE_WATER, result, Fraction.WHOLE, s, r);
-        put(builder, Measure.FILTERED_WATER, result, Fraction.FILTERED, s, r);
+    /** What is computed: total mercury always, as tables and maps show it, and what guidelines are values of. */
+    private static Set<Measure> measures(
+            ScenarioInput scenario, List<Guideline> guidelines, ReachValues.Builder builder) {
+        Set<Substance> carried = scenario.mercury().substances();
+        carried.forEach(builder::carries);
+        Set<Measure> measures =
+                new LinkedHashSet<>(List.of(Measure.WHOLE_WATER, Measure.FILTERED_WATER, Measure.SUSPENDED_CONTENT));
+        guidelines.forEach(g -> ReachValues.measure(g.observable(), carried).ifPresent(measures::add));
+        measures.remove(Measure.SUSPENDED_SOLIDS);
+        return measures;
+    }
+
+    private static void water(
+            ReachValues.Builder builder,
+            SteadyResult result,
+            SuspendedValues solids,
+            Set<Measure> measures,
+            int s,
+            int r) {
         for (Estimate estimate : Estimate.values()) {
             Bound bound = estimate == Estimate.LAID_DOWN ? Bound.LAID_DOWN : Bound.CARRIED_THROUGH;
             double sediment =
                     estimate == Estimate.BACKGROUND ? solids.backgroundSediment(s, r) : solids.sediment(bound, s, r);
             builder.water(Measure.SUSPENDED_SOLIDS, estimate, s, r, sediment);
         }
-        if (solids.backgroundSediment(s, r) > 0) {
-            builder.water(Measure.SUSPENDED_CONTENT, Estimate.LAID_DOWN, s, r, solids.contentLow(s, r));
-            builder.water(Measure.SUSPENDED_CONTENT, Estimate.CARRIED_THROUGH, s, r, solids.contentHigh(s, r));
-            builder.water(Measure.SUSPENDED_CONTENT, Estimate.BACKGROUND, s, r, solids.backgroundContent(s, r));
+        for (Measure measure : measures) {
+            if (measure.medium() == Medium.SURFACE_WATER) {
+                SampledPart part = measure.observable();
+                builder.water(measure, Estimate.LAID_DOWN, s, r, result.low(s, r, part));
+                builder.water(measure, Estimate.CARRIED_THROUGH, s, r, result.high(s, r, part));
+                builder.water(measure, Estimate.BACKGROUND, s, r, result.background(s, r, part));
+            } else if (solids.backgroundSediment(s, r) > 0) {
+                SampledPart whole = whole(measure.substance());
+                builder.water(measure, Estimate.LAID_DOWN, s, r, solids.contentLow(s, r, whole));
+                builder.water(measure, Estimate.CARRIED_THROUGH, s, r, solids.contentHigh(s, r, whole));
+                builder.water(measure, Estimate.BACKGROUND, s, r, solids.backgroundContent(s, r, whole));
+            }
         }
     }
 
-    private static void put(
-            ReachValues.Builder builder, Measure measure, SteadyResult result, Fraction fraction, int s, int r) {
-        builder.water(measure, Estimate.LAID_DOWN, s, r, result.low(s, r, fraction));
-        builder.water(measure, Estimate.CARRIED_THROUGH, s, r, result.high(s, r, fraction));
-        builder.water(measure, Estimate.BACKGROUND, s, r, result.background(s, r, fraction));
+    private static SampledPart whole(Substance substance) {
+        return new Measure(Medium.SURFACE_WATER, substance, Fraction.WHOLE).observable();
     }
 }

@@ -70,16 +70,21 @@ public record Key(
         return new Key(path, Kind.CHOICE, Dimension.DIMENSIONLESS, "", 0, 0, choices, fallback, meaning);
     }
 
-    static Key of(Setting setting) {
-        String fallback = setting.hasDefault() ? amount(setting.fallback(), setting.unit()) : "required where it acts";
-        return quantity(
-                setting.path(),
-                setting.dimension(),
-                setting.unit(),
-                setting.low(),
-                setting.high(),
-                fallback,
-                setting.acts());
+    /** The key of a setting, and those of its numbers by flow state and kind of reach, where it may have some. */
+    static List<Key> of(Setting setting) {
+        String must = setting.source().startsWith("must") ? "required where it acts" : "none";
+        String fallback = setting.hasDefault() ? amount(setting.fallback(), setting.unit()) : must;
+        List<String> below = setting.varies() ? List.of("", ".value", ".by-state.*", ".by-kind.*") : List.of("");
+        return below.stream()
+                .map(end -> quantity(
+                        setting.path() + end,
+                        setting.dimension(),
+                        setting.unit(),
+                        setting.low(),
+                        setting.high(),
+                        fallback,
+                        setting.acts()))
+                .toList();
     }
 
     /** The same key under another path. */

@@ -36,7 +36,7 @@ final class KeyList {
         ReachClassSection.keys(keys);
         outputs(keys);
         for (Setting setting : SettingList.all()) {
-            keys.add(Key.of(setting));
+            keys.addAll(Key.of(setting));
         }
         return List.copyOf(keys);
     }
@@ -209,6 +209,14 @@ final class KeyList {
                 "mercury.log10-kd",
                 "of Hg(II) on this class"));
         keys.add(quantity(
+                each + "methyl-log10-kd",
+                Dimension.LOG10_PARTITION_COEFFICIENT,
+                "log10 L/kg",
+                1,
+                8,
+                "mercury.methyl-log10-kd",
+                "of MeHg on this class"));
+        keys.add(quantity(
                 each + "retention-length",
                 Dimension.LENGTH,
                 "km",
@@ -232,6 +240,24 @@ final class KeyList {
                 "in place of log10-kd: the partition coefficient itself"));
         keys.add(choice(
                 "mercury.basis", List.of("filtered", "free"), "filtered", "what Kd refers to; free needs doc-log10-k"));
+        keys.add(choice(
+                FormsSection.FORMS,
+                FormsSection.words(),
+                NONE,
+                "list: forms carried beside Hg(II), besides those that some site releases"));
+        String each = FormsSection.DROPLETS + ".*.";
+        keys.add(quantity(
+                each + "diameter",
+                Dimension.LENGTH,
+                "um",
+                0.1,
+                2000,
+                "3, 20 and 100 um (common practice, no source)",
+                "diameter of a size class of droplets"));
+        keys.add(share(
+                each + "share",
+                "10, 30 and 60 % (common practice, no source)",
+                "share of all droplets in it; all sum to 1"));
     }
 
     private static void tables(List<Key> keys) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Outputs;
@@ -19,6 +20,7 @@ import org.silverwake.cli.text.TableForm;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
 import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.Substance;
 
 /** What results are compared with and what is drawn. */
 final class OutputsSection {
@@ -42,7 +44,8 @@ final class OutputsSection {
     }
 
     /** Guidelines used in general; the map may also show one of those that classes of reaches use. */
-    static Guidelines guidelines(ScenarioValue section, List<String> ofClasses, ScenarioValue map, Sources sources) {
+    static Guidelines guidelines(
+            ScenarioValue section, Set<Substance> carried, List<String> ofClasses, ScenarioValue map, Sources sources) {
         Optional<Path> own = sources.find("guidelines", section.at("file"));
         OutputsSection outputs = of(own, section.at("file"));
         for (ScenarioValue item : section.at("use").items()) {
@@ -50,7 +53,7 @@ final class OutputsSection {
         }
         section.at("jurisdiction").text().ifPresent(name -> outputs.jurisdiction(name, section.at("jurisdiction")));
         ofClasses.forEach(id -> outputs.library.find(id).ifPresent(g -> outputs.chosen.putIfAbsent(id, g)));
-        outputs.check(map);
+        outputs.check(map, carried);
         return new Guidelines(
                 section.at("use").texts(), section.at("jurisdiction").text(), own);
     }
@@ -83,7 +86,7 @@ final class OutputsSection {
     }
 
     /** The map's guideline is one of those used and compared with reaches, and goes with the map's medium. */
-    private void check(ScenarioValue map) {
+    private void check(ScenarioValue map, Set<Substance> carried) {
         List<String> media = Arrays.stream(Medium.values()).map(Medium::word).toList();
         ScenarioValue mediumValue = map.at("medium");
         Optional<String> medium = mediumValue.text();
@@ -97,7 +100,7 @@ final class OutputsSection {
         }
         Guideline drawn = chosen.get(id.get());
         List<String> drawable = chosen.values().stream()
-                .filter(g -> g.scope() == Medium.Scope.REACH && g.observable().isModelled())
+                .filter(g -> g.scope() == Medium.Scope.REACH && g.observable().isModelled(carried))
                 .map(Guideline::id)
                 .toList();
         if (!drawable.contains(id.get())) {

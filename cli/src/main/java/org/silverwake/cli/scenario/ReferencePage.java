@@ -98,7 +98,10 @@ final class ReferencePage {
 
     private static void keys(StringBuilder page) {
         page.append("## Keys\n\n| key | takes | if absent | meaning |\n| --- | --- | --- | --- |\n");
-        List<String> settings = SettingList.all().stream().map(Setting::path).toList();
+        List<String> settings = SettingList.all().stream()
+                .flatMap(setting -> Key.of(setting).stream())
+                .map(Key::path)
+                .toList();
         for (Key key : KeyTable.all()) {
             if (!settings.contains(key.path()) && !key.path().startsWith(COLUMNS)) {
                 row(page, "`" + key.path() + "`", takes(key), key.fallback(), key.meaning());
@@ -124,9 +127,18 @@ final class ReferencePage {
     private static void settings(StringBuilder page) {
         page.append(
                 "## Settings\n\nSingle numbers, each with a default and its source. A setting without a default is an"
-                        + " error where it acts and is not given.\n\n"
-                        + "| setting | unit | low | default | high | source | acts on |\n"
-                        + "| --- | --- | --- | --- | --- | --- | --- |\n");
+                        + " error where it acts and is not given. One with \"yes\" in the last column may differ by flow"
+                        + " state and by kind of reach (`channel`, `still-water`, `wetland`, `canal`):\n\n"
+                        + "```yaml\n"
+                        + "mercury:\n"
+                        + "  demethylation-rate: {value: 0.02 1/d, by-state: {dry: 0.05 1/d}, by-kind: {wetland: 0.01 1/d}}\n"
+                        + "```\n\n"
+                        + "A kind's number holds in reaches of that kind in every state, before the state's; `value` holds"
+                        + " elsewhere and may be left out where there is a default. In the workbook these are rows of the"
+                        + " last sheet, such as `mercury.demethylation-rate.by-state.dry`; the value then stands there too,"
+                        + " as `mercury.demethylation-rate.value`.\n\n"
+                        + "| setting | unit | low | default | high | source | acts on | may differ |\n"
+                        + "| --- | --- | --- | --- | --- | --- | --- | --- |\n");
         for (Setting setting : SettingList.all()) {
             row(
                     page,
@@ -136,7 +148,8 @@ final class ReferencePage {
                     setting.hasDefault() ? Key.show(setting.fallback()) : "",
                     Key.show(setting.high()),
                     setting.source(),
-                    setting.acts());
+                    setting.acts(),
+                    setting.varies() ? "yes" : "");
         }
         page.append('\n');
     }

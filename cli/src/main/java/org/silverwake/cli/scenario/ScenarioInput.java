@@ -6,15 +6,19 @@ package org.silverwake.cli.scenario;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
 import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
+import org.silverwake.model.screening.Substance;
 
 /**
  * Everything one run is told, checked for form, in SI units (m, s, kg, K stays degC only in temperature). Every list
@@ -185,8 +189,8 @@ public record ScenarioInput(
 
     /**
      * A particle class. Diameter [m], density [kg/m3], settling law ferguson-church, stokes or measured (then
-     * settlingVelocity [m/s]), cohesive or sand, critical shear for deposition and erosion [Pa], log10 Kd of Hg(II)
-     * [L/kg], retention length [m], shares of background and tailings solids [-].
+     * settlingVelocity [m/s]), cohesive or sand, critical shear for deposition and erosion [Pa], log10 Kd of Hg(II) and of
+     * MeHg [L/kg], retention length [m], shares of background and tailings solids [-].
      */
     public record SolidsClass(
             String name,
@@ -197,12 +201,33 @@ public record ScenarioInput(
             boolean cohesive,
             double criticalShearDeposition,
             double log10Kd,
+            double methylLog10Kd,
             OptionalDouble retentionLength,
             double backgroundShare,
             double tailingsShare) {}
 
-    /** What the partition coefficient refers to; dissolved organic carbon acts only where it is free. */
-    public record Mercury(Basis basis) {
+    /**
+     * What the partition coefficient refers to (dissolved organic carbon acts only where it is free), the further forms that are
+     * carried, and the size classes of droplets.
+     */
+    public record Mercury(Basis basis, Set<FurtherForm> forms, List<DropletClass> droplets) {
+        /** Copies the collections; forms in the order of their constants. */
+        public Mercury {
+            Set<FurtherForm> ordered = EnumSet.noneOf(FurtherForm.class);
+            ordered.addAll(forms);
+            forms = Collections.unmodifiableSet(ordered);
+            droplets = List.copyOf(droplets);
+        }
+
+        /** Substances that its water carries. */
+        public Set<Substance> substances() {
+            Set<Substance> carried = EnumSet.copyOf(Substance.always());
+            if (forms.contains(FurtherForm.METHYL)) {
+                carried.add(Substance.METHYLMERCURY);
+            }
+            return carried;
+        }
+
         /** Filtered: ratio to filtered mercury, as in field data. Free: ratio to what organic carbon leaves unbound. */
         public enum Basis {
             FILTERED,
@@ -210,13 +235,25 @@ public record ScenarioInput(
         }
     }
 
+    /** A form of mercury that is carried beside Hg(II), exchangeable or locked in grains. */
+    public enum FurtherForm {
+        ELEMENTAL,
+        METHYL,
+        COMPLEX,
+        DROPLETS
+    }
+
+    /** A size class of droplets: diameter [m], share of all droplets [-]. */
+    public record DropletClass(String name, double diameter, double share) {}
+
     /** Mercury that is there without the sites: content of river solids [kg/kg]. */
     public record Background(double solidsContent) {}
 
     /**
      * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s],
      * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. The exchangeable share [-] is
-     * empty where it is not known; class shares [-] are by solids class, of grain-bound mercury and of tailings solids.
+     * empty where it is not known, and is a share of what is in no further form; further shares [-] are those stated, of all
+     * its mercury; class shares [-] are by solids class, of grain-bound mercury and of tailings solids.
      * Water [m3/s] is by state all the water the site adds to the river, effluent included.
      */
     public record Site(
@@ -229,6 +266,7 @@ public record ScenarioInput(
             Optional<Tailings> tailings,
             Optional<Effluent> effluent,
             OptionalDouble exchangeableShare,
+            Map<FurtherForm, Double> furtherShares,
             List<Double> classShares,
             List<Double> water,
             Outfall outfall,
@@ -237,6 +275,7 @@ public record ScenarioInput(
         /** Copies the lists. */
         public Site {
             mercury = mercury.map(List::copyOf);
+            furtherShares = Collections.unmodifiableMap(new TreeMap<>(furtherShares));
             classShares = List.copyOf(classShares);
             water = List.copyOf(water);
         }

@@ -18,6 +18,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Discharge;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
+import org.silverwake.cli.scenario.ScenarioInput.Mercury;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Project;
@@ -108,9 +109,14 @@ public final class ScenarioReader {
         List<Gauge> gaugeList = sources.table("gauges", root.atPath("gauges.file"))
                 .map(places::gauges)
                 .orElse(List.of());
+        Mercury mercury = FormsSection.read(root.at("mercury"), siteList, states, settings);
         ScenarioValue classes = root.at("reach-classes");
         Guidelines guidelines = OutputsSection.guidelines(
-                root.at("guidelines"), ReachClassSection.guidelines(classes), root.atPath("outputs.map"), sources);
+                root.at("guidelines"),
+                mercury.substances(),
+                ReachClassSection.guidelines(classes),
+                root.atPath("outputs.map"),
+                sources);
         ScenarioInput input = new ScenarioInput(
                 folder,
                 project(root),
@@ -119,7 +125,7 @@ public final class ScenarioReader {
                 discharge,
                 WaterSection.channel(root.at("channel"), rivers, settings, names),
                 solids,
-                SettingsSection.mercury(root.at("mercury"), states, settings),
+                mercury,
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
                 siteList,

@@ -133,13 +133,22 @@ final class ScenarioValue {
             String key = entry.key();
             ScenarioValue value = child(key, key, entry.where(), Optional.of(entry.value()));
             if (!seen.add(key)) {
-                value.problem("is written twice; keep one");
+                value.problem(
+                        known(key).contains("value")
+                                ? "is written twice; keep one, and beside numbers by state or kind give " + value.path
+                                        + ".value"
+                                : "is written twice; keep one");
             } else if (!known.contains(key) && !known.contains("*")) {
                 value.problem("is not a key; " + Nearest.hint(key, known));
             } else {
                 at(key).checkKeys();
             }
         }
+    }
+
+    /** Names that may stand below a key of this map. */
+    private Set<String> known(String key) {
+        return KeyTable.children(pattern.isEmpty() ? key : pattern + "." + key);
     }
 
     private void checkIsMapWhereDue() {
@@ -300,7 +309,9 @@ final class ScenarioValue {
     private Map<String, ScenarioNode.Entry> entries() {
         Map<String, ScenarioNode.Entry> map = new LinkedHashMap<>();
         if (node.orElse(null) instanceof ScenarioNode.Branch branch) {
-            branch.entries().forEach(entry -> map.putIfAbsent(entry.key(), entry));
+            branch.entries()
+                    .forEach(entry ->
+                            map.merge(entry.key(), entry, (a, b) -> a.value().isBlank() ? b : a));
         }
         return map;
     }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.silverwake.cli.scenario.ScenarioInput.Column;
+import org.silverwake.cli.scenario.ScenarioInput.DropletClass;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
 import org.silverwake.cli.scenario.ScenarioInput.Outlet;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
@@ -61,7 +62,7 @@ public final class ScenarioWriter {
         states();
         water();
         solids();
-        json.writeStringField("mercury.basis", word(input.mercury().basis()));
+        mercury();
         settings();
         new TableWriter(input, json).write();
         new ReachClassWriter(json, this::relative).write(input.reachClasses());
@@ -156,9 +157,26 @@ public final class ScenarioWriter {
             json.writeBooleanField("cohesive", each.cohesive());
             json.writeNumberField("tau-cd [Pa]", each.criticalShearDeposition());
             json.writeNumberField("log10-kd [log10 L/kg]", each.log10Kd());
+            json.writeNumberField("methyl-log10-kd [log10 L/kg]", each.methylLog10Kd());
             number(json, "retention-length [m]", each.retentionLength());
             json.writeNumberField("background-share [-]", each.backgroundShare());
             json.writeNumberField("tailings-share [-]", each.tailingsShare());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void mercury() throws IOException {
+        json.writeStringField("mercury.basis", word(input.mercury().basis()));
+        texts(
+                "mercury.forms",
+                input.mercury().forms().stream().map(ScenarioWriter::word).toList());
+        json.writeArrayFieldStart("mercury.droplets");
+        for (DropletClass each : input.mercury().droplets()) {
+            json.writeStartObject();
+            json.writeStringField("name", each.name());
+            json.writeNumberField("diameter [m]", each.diameter());
+            json.writeNumberField("share [-]", each.share());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -169,10 +187,16 @@ public final class ScenarioWriter {
         Map<String, Double> shown = input.settings().shown();
         for (Setting setting : SettingList.all()) {
             Double value = shown.get(setting.path());
-            if (value != null) {
+            Map<String, Double> varied = input.settings().shownVaried(setting);
+            if (value != null || !varied.isEmpty()) {
                 json.writeObjectFieldStart(setting.path() + " [" + setting.unit() + "]");
-                json.writeNumberField("value", value);
+                if (value != null) {
+                    json.writeNumberField("value", value);
+                }
                 json.writeBooleanField("given", input.settings().isGiven(setting.path()));
+                for (Map.Entry<String, Double> own : varied.entrySet()) {
+                    json.writeNumberField(own.getKey(), own.getValue());
+                }
                 json.writeEndObject();
             }
         }

@@ -3,15 +3,18 @@
 
 package org.silverwake.cli.scenario;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
-import org.silverwake.cli.scenario.ScenarioInput.Mercury;
+import org.silverwake.cli.scenario.ScenarioInput.Mercury.Basis;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
 import org.silverwake.model.input.Settings;
+import org.silverwake.model.water.ReachKind;
 
 /** Scalar settings, wherever they stand in the file, and the partition coefficient in its two spellings. */
 final class SettingsSection {
@@ -32,7 +35,10 @@ final class SettingsSection {
             if (setting.path().startsWith("mercury.") && setting.path().contains("log10") && isKdItself(value)) {
                 value.problem(
                         "looks like the partition coefficient itself; give its base-10 logarithm as a bare number, "
-                                + Key.of(setting).range());
+                                + Key.of(setting).get(0).range());
+            } else if (setting.varies() && value.isMap()) {
+                value.at("value").quantity().ifPresent(v -> given.put(setting.path(), v));
+                varied(setting, value, root.at("flow-states").names(), given);
             } else {
                 value.quantity().ifPresent(v -> given.put(setting.path(), v));
             }
@@ -41,8 +47,36 @@ final class SettingsSection {
         return Settings.of(given);
     }
 
+    /** Numbers of a setting by flow state and by kind of reach, into {@code given} by their paths. */
+    private static void varied(Setting setting, ScenarioValue map, Set<String> states, Map<String, Double> given) {
+        ScenarioValue byState = map.at(Setting.BY_STATE);
+        for (String name : byState.names()) {
+            if (!states.contains(name)) {
+                byState.at(name).problem("is no flow state; give one of " + String.join(", ", states));
+            }
+            byState.at(name).quantity().ifPresent(v -> given.put(setting.inState(name), v));
+        }
+        ScenarioValue byKind = map.at(Setting.BY_KIND);
+        for (String name : byKind.names()) {
+            ReachKind.find(name)
+                    .ifPresentOrElse(
+                            kind -> byKind.at(name)
+                                    .quantity()
+                                    .ifPresent(v -> given.put(setting.inKind(kind.word()), v)),
+                            () -> unknownKind(byKind.at(name)));
+        }
+    }
+
+    private static void unknownKind(ScenarioValue value) {
+        value.quantity();
+        value.problem("is no kind of reach; give one of "
+                + String.join(
+                        ", ",
+                        Arrays.stream(ReachKind.values()).map(ReachKind::word).toList()));
+    }
+
     /** The basis of Kd, with what it needs and what it forbids. */
-    static Mercury mercury(ScenarioValue section, List<FlowState> states, Settings settings) {
+    static Basis basis(ScenarioValue section, List<FlowState> states) {
         boolean free = section.at("basis").choice().orElse("filtered").equals("free");
         ScenarioValue doc = section.at("doc-log10-k");
         if (free && !doc.isPresent()) {
@@ -62,7 +96,7 @@ final class SettingsSection {
                                 + "; give it in mg/L");
             }
         }
-        return new Mercury(free ? Mercury.Basis.FREE : Mercury.Basis.FILTERED);
+        return free ? Basis.FREE : Basis.FILTERED;
     }
 
     private static Optional<Double> readKd(ScenarioValue root) {

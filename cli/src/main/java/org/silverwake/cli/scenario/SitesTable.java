@@ -4,15 +4,18 @@
 package org.silverwake.cli.scenario;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Effluent;
+import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
 import org.silverwake.cli.scenario.ScenarioInput.Outfall;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
@@ -24,6 +27,9 @@ import org.silverwake.model.quantity.Dimension;
 final class SitesTable {
     private static final List<String> PATHS = List.of("slurry", "leach-tank", "seepage");
     private static final List<String> OUTFALLS = List.of("bank", "mid-channel");
+
+    private static final String FURTHER_BLANK =
+            "; none if blank, but where the split is not known and such mercury is carried, all of it as one extreme";
 
     private static final Key RELEASE =
             Key.quantity("release", Dimension.MASS_FLOW, "kg/yr", 0, 1e6, "", "mercury released");
@@ -39,7 +45,16 @@ final class SitesTable {
             Key.quantity("water", Dimension.DISCHARGE, "L/s", 0, 1e6, "", "water added with slurry; none if blank");
     private static final Key EXCHANGEABLE = share(
             "exchangeable_share",
-            "share of the mercury that is exchangeable, the rest grain-bound; blank if not known");
+            "share of what is in none of the forms of share_... that is exchangeable, the rest grain-bound; blank if not known");
+    private static final Map<FurtherForm, Key> FURTHER = Map.of(
+            FurtherForm.DROPLETS,
+            share("share_droplets", "share of the mercury that is liquid droplets" + FURTHER_BLANK),
+            FurtherForm.COMPLEX,
+            share("share_complex", "share of the mercury that is bound to cyanide" + FURTHER_BLANK),
+            FurtherForm.ELEMENTAL,
+            share("share_elemental", "share of the mercury that is dissolved Hg(0); none if blank"),
+            FurtherForm.METHYL,
+            share("share_methyl", "share of the mercury that is MeHg; none if blank"));
     private static final Key YEAR_SHARE = share("year_share_STATE", "share of the year's release in each flow state");
     private static final Key CLASS_SHARE = share(
             "class_CLASS", "share of grain-bound mercury and of tailings solids; blank is the class's tailings-share");
@@ -61,6 +76,10 @@ final class SitesTable {
                     "as above, one for each flow state"),
             YEAR_SHARE,
             EXCHANGEABLE,
+            FURTHER.get(FurtherForm.DROPLETS),
+            FURTHER.get(FurtherForm.COMPLEX),
+            FURTHER.get(FurtherForm.ELEMENTAL),
+            FURTHER.get(FurtherForm.METHYL),
             CLASS_SHARE,
             WATER,
             Key.choice("outfall", OUTFALLS, "", "where in the cross-section it enters; bank if blank"),
@@ -92,6 +111,7 @@ final class SitesTable {
     /** Columns that the table may have, besides those that begin with note. */
     Set<String> columns() {
         Set<String> known = new LinkedHashSet<>(List.of("name", "group", "path", "exchangeable_share"));
+        FURTHER.values().forEach(key -> known.add(key.path()));
         known.addAll(PositionCells.COLUMNS);
         for (String stem : List.of("release", "tailings", "effluent", "water")) {
             known.addAll(List.of(stem, stem + "_unit"));
@@ -133,6 +153,7 @@ final class SitesTable {
                 mass.map(m -> new Tailings(year.spread(m), content)),
                 effluent.map(f -> new Effluent(f, concentration)),
                 row.number("exchangeable_share", EXCHANGEABLE),
+                furtherShares(row),
                 classShares(row),
                 water(row, effluent),
                 outfall(row),
@@ -186,6 +207,24 @@ final class SitesTable {
             row.problem("outfall", "\"" + word + "\" is not known; give " + String.join(" or ", OUTFALLS));
         }
         return Outfall.values()[Math.max(0, index)];
+    }
+
+    private static Map<FurtherForm, Double> furtherShares(TableRow row) {
+        Map<FurtherForm, Double> shares = new EnumMap<>(FurtherForm.class);
+        double sum = 0;
+        for (FurtherForm form : FurtherForm.values()) {
+            OptionalDouble share = row.number(FURTHER.get(form).path(), FURTHER.get(form));
+            if (share.isPresent()) {
+                shares.put(form, share.getAsDouble());
+                sum += share.getAsDouble();
+            }
+        }
+        if (sum > 1 + StatesSection.SHARE_TOLERANCE) {
+            row.problem(
+                    "share_droplets, share_complex, share_elemental, share_methyl",
+                    "sum to " + Key.show(sum) + "; give shares of the site's mercury that sum to at most 1");
+        }
+        return shares;
     }
 
     private List<Double> classShares(TableRow row) {

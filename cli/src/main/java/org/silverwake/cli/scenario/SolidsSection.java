@@ -55,6 +55,7 @@ final class SolidsSection {
                 value.at("cohesive").flag(diameter < settings.value("solids.cohesive-below")),
                 value.at("tau-cd").quantity().orElse(settings.value("solids.tau-cd")),
                 value.at("log10-kd").quantity().orElse(settings.value("mercury.log10-kd")),
+                value.at("methyl-log10-kd").quantity().orElse(settings.value("mercury.methyl-log10-kd")),
                 value.at("retention-length").quantity(),
                 share(value.at("background-share"), alone),
                 share(value.at("tailings-share"), alone));

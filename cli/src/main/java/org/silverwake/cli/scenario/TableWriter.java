@@ -5,7 +5,9 @@ package org.silverwake.cli.scenario;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Map;
 import org.silverwake.cli.scenario.ScenarioInput.Abstraction;
+import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
 import org.silverwake.cli.scenario.ScenarioInput.Place;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
@@ -80,6 +82,9 @@ final class TableWriter {
             json.writeNumberField("concentration [kg/m3]", site.effluent().get().concentration());
         }
         ScenarioWriter.number(json, "exchangeable-share [-]", site.exchangeableShare());
+        for (Map.Entry<FurtherForm, Double> share : site.furtherShares().entrySet()) {
+            json.writeNumberField("share-" + ScenarioWriter.word(share.getKey()) + " [-]", share.getValue());
+        }
         ScenarioWriter.numbers(json, "class-shares [-]", site.classShares());
         ScenarioWriter.numbers(json, "water [m3/s]", site.water());
         json.writeStringField("outfall", ScenarioWriter.word(site.outfall()));

@@ -26,6 +26,7 @@ final class WorkbookPlan {
     private static final Set<String> LISTS = Set.of(
             "rivers.orient-by",
             "guidelines.use",
+            "mercury.forms",
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
             "reach-classes.*.guidelines",
@@ -44,9 +45,9 @@ final class WorkbookPlan {
     /** Sheet where any other key may be written out. */
     static final String MORE = "more";
 
-    /** What few people need: how to read files that laboratories send. */
+    /** What few people need: how to read files that laboratories send, sizes of droplets. */
     private static final Set<String> SELDOM =
-            Set.of("samples.columns", "samples.words", "samples.fixed", "samples.more");
+            Set.of("samples.columns", "samples.words", "samples.fixed", "samples.more", "mercury.droplets");
 
     private static final List<String> ORDER = List.of(
             "project",
@@ -82,9 +83,21 @@ final class WorkbookPlan {
             "outputs", "project",
             "guidelines", "guidelines");
 
-    /** Positions in other ways than degrees. */
-    private static final Set<String> RARE =
-            Set.of("easting", "northing", "zone", "hemisphere", "datum", "x", "y", "accuracy", "accuracy_unit");
+    /** Positions in other ways than degrees, and shares of forms that are seldom carried. */
+    private static final Set<String> RARE = Set.of(
+            "share_droplets",
+            "share_complex",
+            "share_elemental",
+            "share_methyl",
+            "easting",
+            "northing",
+            "zone",
+            "hemisphere",
+            "datum",
+            "x",
+            "y",
+            "accuracy",
+            "accuracy_unit");
 
     private static final Set<String> RIVER_KEYS = Set.of("discharge.method", "channel.method");
 
@@ -119,7 +132,11 @@ final class WorkbookPlan {
         int star = path.indexOf(".*");
         String start = star < 0 ? path : path.substring(0, star);
         boolean outlets = OTHERWISE.contains(start) && star < 0;
-        if (start.startsWith(RIVER_COLUMNS) || start.equals("sites.more") || outlets || SELDOM.contains(start)) {
+        if (start.startsWith(RIVER_COLUMNS)
+                || start.equals("sites.more")
+                || outlets
+                || SELDOM.contains(start)
+                || isOfSetting(path)) {
             return;
         }
         if (star < 0) {
@@ -172,6 +189,11 @@ final class WorkbookPlan {
 
     private static boolean isSetting(String path) {
         return SettingList.all().stream().anyMatch(s -> s.path().equals(path));
+    }
+
+    /** Whether it is a number of a setting by flow state or kind of reach; few people need those. */
+    private static boolean isOfSetting(String path) {
+        return SettingList.all().stream().anyMatch(s -> path.startsWith(s.path() + "."));
     }
 
     private static List<Field> riverColumns() {

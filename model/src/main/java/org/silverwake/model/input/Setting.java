@@ -18,6 +18,7 @@ import org.silverwake.model.quantity.Dimension;
  * @param high largest accepted value [the setting's unit]
  * @param source where the default comes from, with "(from memory)" or "(common practice, no source)" where so
  * @param acts where it acts, in a few words
+ * @param varies whether it may differ by flow state and by kind of reach
  */
 public record Setting(
         String path,
@@ -28,7 +29,29 @@ public record Setting(
         boolean hasDefault,
         double high,
         String source,
-        String acts) {
+        String acts,
+        boolean varies) {
+    /** Step of a path below which a number stands for each flow state that has its own. */
+    public static final String BY_STATE = "by-state";
+
+    /** Step of a path below which a number stands for each kind of reach that has its own. */
+    public static final String BY_KIND = "by-kind";
+
+    /** The same setting, which may differ by flow state and by kind of reach. */
+    Setting varying() {
+        return new Setting(path, unit, toSi, low, fallback, hasDefault, high, source, acts, true);
+    }
+
+    /** Path of its number in one flow state. */
+    public String inState(String state) {
+        return path + "." + BY_STATE + "." + state;
+    }
+
+    /** Path of its number in one kind of reach. */
+    public String inKind(String kind) {
+        return path + "." + BY_KIND + "." + kind;
+    }
+
     /** What the setting measures. */
     public Dimension dimension() {
         return dimensionOf(unit);

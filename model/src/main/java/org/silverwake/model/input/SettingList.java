@@ -8,6 +8,9 @@ import java.util.List;
 /** All scalar settings, in the order of the reference page. The only place where a default is written. */
 public final class SettingList {
     private static final String TRADE = "common practice, no source";
+    private static final String MUST = "must be stated";
+    private static final String NO_GROWTH = "no dependence unless stated";
+    private static final String GROWTH = "growth per degC above 20 degC";
 
     private static final List<Setting> ALL = List.of(
             of("rivers.snap-tolerance", "m", 0, 1, 1000, TRADE, "line ends nearer than this are joined"),
@@ -154,6 +157,91 @@ public final class SettingList {
                     "no conversion unless stated",
                     "grain-bound mercury to Hg(II)"),
             of(
+                            "mercury.reduction-rate",
+                            "1/d",
+                            0,
+                            0.01,
+                            100,
+                            "net in the field, 0.001 to 0.1 /d (from memory)",
+                            "filtered Hg(II) to Hg(0) at 20 degC, where Hg(0) is carried; driven by light")
+                    .varying(),
+            of("mercury.reduction-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": reduction"),
+            required("mercury.oxidation-rate", "1/d", 0, 100, "Hg(0) to Hg(II) at 20 degC; driven by light")
+                    .varying(),
+            of("mercury.oxidation-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": oxidation"),
+            of(
+                            "mercury.methylation-rate",
+                            "1/d",
+                            0,
+                            0,
+                            10,
+                            "none in water unless stated",
+                            "all Hg(II) in water to MeHg at 20 degC, where MeHg is carried")
+                    .varying(),
+            of("mercury.methylation-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": methylation"),
+            required(
+                            "mercury.demethylation-rate",
+                            "1/d",
+                            0,
+                            100,
+                            "filtered MeHg in water to Hg(II) at 20 degC; driven by light")
+                    .varying(),
+            of("mercury.demethylation-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": demethylation"),
+            of(
+                            "mercury.complex-breakdown-rate",
+                            "1/d",
+                            0,
+                            0.01,
+                            100,
+                            "slow end of 0.01 to 0.3 /d, " + TRADE,
+                            "mercury-cyanide complex to Hg(II) at 20 degC")
+                    .varying(),
+            of("mercury.complex-breakdown-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": breakdown of the complex"),
+            of(
+                            "mercury.light-attenuation",
+                            "1/m",
+                            0,
+                            0,
+                            1000,
+                            "rates are means over the depth unless stated",
+                            "fall of light with depth, on rates that light drives")
+                    .varying(),
+            of(
+                            "mercury.air-film-velocity",
+                            "mm/s",
+                            0.01,
+                            2.5,
+                            1000,
+                            "Liss & Slater (1974): 3000 cm/h of water vapor, times the root of 18/201 (from memory)",
+                            "evasion of Hg(0): transfer through the air's film")
+                    .varying(),
+            optional("mercury.evasion-velocity", "m/h", 0, 100, "measured evasion of Hg(0), in place of the two films")
+                    .varying(),
+            of(
+                    "mercury.droplet-passivation",
+                    "-",
+                    0.01,
+                    1,
+                    1,
+                    "clean surface, " + TRADE,
+                    "share of the clean surface's rate at which droplets dissolve"),
+            of(
+                    "mercury.methyl-log10-kd",
+                    "log10 L/kg",
+                    1,
+                    5.4,
+                    8,
+                    "EPA/600/R-05/074, about 5.4, range 4.2 to 6.2 (from memory)",
+                    "MeHg on suspended solids"),
+            required(
+                    "mercury.methyl-doc-log10-k",
+                    "log10 L/kg",
+                    0,
+                    8,
+                    "binding of MeHg to dissolved organic carbon; basis free with MeHg carried"),
+            of("mercury.complex-kd", "L/kg", 0, 0, 1e6, "0 to 1000, " + TRADE, "mercury-cyanide complex on solids"),
+            of("mercury.elemental-kd", "L/kg", 0, 0, 1e6, "none unless stated", "dissolved Hg(0) on solids"),
+            of(
                     "background.solids-mercury-content",
                     "mg/kg",
                     0,
@@ -191,11 +279,15 @@ public final class SettingList {
 
     private static Setting of(
             String path, String unit, double low, double fallback, double high, String source, String acts) {
-        return new Setting(path, unit, factor(unit), low, fallback, true, high, source, acts);
+        return new Setting(path, unit, factor(unit), low, fallback, true, high, source, acts, false);
     }
 
     private static Setting required(String path, String unit, double low, double high, String acts) {
-        return new Setting(path, unit, factor(unit), low, low, false, high, "must be stated", acts);
+        return new Setting(path, unit, factor(unit), low, low, false, high, MUST, acts, false);
+    }
+
+    private static Setting optional(String path, String unit, double low, double high, String acts) {
+        return new Setting(path, unit, factor(unit), low, low, false, high, "not used unless stated", acts, false);
     }
 
     private static double factor(String unit) {

@@ -4,7 +4,6 @@
 package org.silverwake.model.mercury;
 
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * What is carried beside exchangeable Hg(II) and grain-bound mercury, and what turns into what.
@@ -12,28 +11,34 @@ import java.util.OptionalDouble;
  * @param forms further forms
  * @param reactions first-order reactions
  * @param celsius water temperature by flow state [degC]
- * @param lightAttenuation of the water by flow state [1/m], at least 0
- * @param airFilm velocity of transfer through the air's film, k_g [m/s], above 0
- * @param evasionVelocity measured velocity of evasion, in place of the two films [m/s]
+ * @param lightAttenuation of the water by flow state and kind of reach [1/m], at least 0
+ * @param airFilm velocity of transfer through the air's film, k_g, by flow state and kind of reach [m/s], above 0
+ * @param evasionVelocity measured velocity of evasion, by flow state and kind of reach [m/s]; NaN where the two films
+ *     hold
  * @param passivation share of the clean surface's rate at which droplets dissolve [-], 0 to 1; 0: they don't
  */
 public record Chemistry(
         List<Form> forms,
         List<Reaction> reactions,
         List<Double> celsius,
-        List<Double> lightAttenuation,
-        double airFilm,
-        OptionalDouble evasionVelocity,
+        ByStateAndKind lightAttenuation,
+        ByStateAndKind airFilm,
+        ByStateAndKind evasionVelocity,
         double passivation) {
-    private static final Chemistry NONE =
-            new Chemistry(List.of(), List.of(), List.of(), List.of(), 1, OptionalDouble.empty(), 0);
+    private static final Chemistry NONE = new Chemistry(
+            List.of(),
+            List.of(),
+            List.of(),
+            ByStateAndKind.same(0),
+            ByStateAndKind.same(1),
+            ByStateAndKind.same(Double.NaN),
+            0);
 
     /** Copies the lists. */
     public Chemistry {
         forms = List.copyOf(forms);
         reactions = List.copyOf(reactions);
         celsius = List.copyOf(celsius);
-        lightAttenuation = List.copyOf(lightAttenuation);
     }
 
     /** Nothing more is carried and nothing reacts. */

@@ -3,24 +3,26 @@
 
 package org.silverwake.model.mercury;
 
+import org.silverwake.model.water.ReachKind;
+
 /**
  * A first-order reaction: its rate at 20 degC, how it grows with temperature, and whether light drives it.
  *
- * @param rate at 20 degC and full light [1/s], at least 0
+ * @param rate by flow state and kind of reach, at 20 degC and full light [1/s], at least 0
  * @param theta growth per degree [-], at least 1
  * @param needsLight whether it goes on only as deep as light reaches
  */
-public record FirstOrder(double rate, double theta, boolean needsLight) {
+public record FirstOrder(ByStateAndKind rate, double theta, boolean needsLight) {
     private static final double REFERENCE = 20;
 
     /**
-     * Rate [1/s] at a temperature.
+     * Rate [1/s] in a flow state and kind of reach.
      *
      * @param celsius temperature [degC]
      * @param light mean light over the depth by {@link #meanLight} [-], 0 to 1
      */
-    public double at(double celsius, double light) {
-        return rate * growth(theta, celsius) * (needsLight ? light : 1);
+    public double at(int state, ReachKind kind, double celsius, double light) {
+        return rate.at(state, kind) * growth(theta, celsius) * (needsLight ? light : 1);
     }
 
     /**

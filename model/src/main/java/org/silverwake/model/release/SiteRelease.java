@@ -22,6 +22,8 @@ import java.util.TreeMap;
  * @param atBank whether the outfall is at the bank
  * @param furtherShares shares of its mercury in further forms by their names [-], together at most 1; the rest is exchangeable
  *     and grain-bound
+ * @param moreExtremes where the exchangeable share is not known, further extremes beside all of the rest exchangeable and all
+ *     of it grain-bound: each the shares of its mercury in further forms by their names [-]
  */
 public record SiteRelease(
         String name,
@@ -32,26 +34,45 @@ public record SiteRelease(
         List<Double> solids,
         List<Double> water,
         boolean atBank,
-        Map<String, Double> furtherShares) {
+        Map<String, Double> furtherShares,
+        List<Map<String, Double>> moreExtremes) {
+    private static final int STANDARD = 2;
+
     /** Copies the lists, and sorts the shares by name. */
     public SiteRelease {
         mercury = List.copyOf(mercury);
         classShares = List.copyOf(classShares);
         solids = List.copyOf(solids);
         water = List.copyOf(water);
-        furtherShares = Collections.unmodifiableMap(new TreeMap<>(furtherShares));
+        furtherShares = sorted(furtherShares);
+        moreExtremes = moreExtremes.stream().map(SiteRelease::sorted).toList();
     }
 
-    /** Share of its mercury that is exchangeable or grain-bound [-]. */
-    public double divalent() {
+    private static Map<String, Double> sorted(Map<String, Double> shares) {
+        return Collections.unmodifiableMap(new TreeMap<>(shares));
+    }
+
+    /** Number of extremes [-]: 1 where the split is known. */
+    public int extremes() {
+        return exchangeableShare.isPresent() ? 1 : STANDARD + moreExtremes.size();
+    }
+
+    /** Shares of its mercury in further forms in a variant [-]; where there are fewer extremes, those of the last. */
+    public Map<String, Double> further(int variant) {
+        int extreme = Math.min(variant, extremes() - 1);
+        return extreme < STANDARD ? furtherShares : moreExtremes.get(extreme - STANDARD);
+    }
+
+    /** Share of its mercury that is exchangeable or grain-bound in a variant [-], at least 0. */
+    public double divalent(int variant) {
         double further = 0;
-        for (double share : furtherShares.values()) {
+        for (double share : further(variant).values()) {
             further += share;
         }
-        return 1 - further;
+        return Math.max(0, 1 - further);
     }
 
-    /** Exchangeable share in a variant [-]: as stated, else all in variant 0 and none in variant 1. */
+    /** Exchangeable share in a variant [-]: as stated, else all in variant 0 and none in the others. */
     public double exchangeable(int variant) {
         return exchangeableShare.orElse(variant == 0 ? 1 : 0);
     }

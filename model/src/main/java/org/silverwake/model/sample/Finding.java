@@ -4,6 +4,7 @@
 package org.silverwake.model.sample;
 
 import java.util.Optional;
+import java.util.Set;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Basis;
 import org.silverwake.model.screening.Fraction;
@@ -22,12 +23,12 @@ import org.silverwake.model.screening.Substance;
  * @param reported what was found
  */
 public record Finding(Medium medium, Substance substance, Fraction fraction, Basis basis, Reported reported) {
-    /** Why the model has nothing to set beside it; empty where it has. */
-    public Optional<String> notCompared() {
+    /** Why a run that carries these substances has nothing to set beside it; empty where it has. */
+    public Optional<String> notCompared(Set<Substance> carried) {
         if (medium == Medium.FISH) {
             return Optional.of("the model does not carry mercury into fish yet");
         }
-        if (substance == Substance.METHYLMERCURY) {
+        if (substance == Substance.METHYLMERCURY && !carried.contains(substance)) {
             return Optional.of("the model does not carry methylmercury yet");
         }
         if (basis != medium.basis()) {
@@ -36,7 +37,7 @@ public record Finding(Medium medium, Substance substance, Fraction fraction, Bas
         }
         boolean river =
                 medium == Medium.SURFACE_WATER || medium == Medium.SUSPENDED_SOLIDS || medium == Medium.BED_SEDIMENT;
-        if (!river || !observable().isModelled()) {
+        if (!river || !observable().isModelled(carried)) {
             return Optional.of("the model does not compute " + words());
         }
         return Optional.empty();

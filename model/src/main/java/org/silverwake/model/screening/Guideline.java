@@ -103,7 +103,7 @@ public record Guideline(
         return observable.medium().scope();
     }
 
-    /** Whether it is compared with every reach now: a value of river reaches whose medium and substance are carried. */
+    /** Whether it is compared with every reach in every run: a value of river reaches whose medium and substance are always carried. */
     public boolean isOfReaches() {
         return scope() == Medium.Scope.REACH && observable.isModelled();
     }

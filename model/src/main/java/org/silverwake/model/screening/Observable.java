@@ -4,6 +4,10 @@
 package org.silverwake.model.screening;
 
 import java.util.Optional;
+import java.util.Set;
+import org.silverwake.model.mercury.Form;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.transport.SampledPart;
 
 /**
  * What is compared, mapped, shared out and sampled: a medium, a substance, a fraction, a basis and an averaging. In one
@@ -17,7 +21,8 @@ import java.util.Optional;
  * @param basis what a content is divided by, {@code NONE} in water
  * @param averaging how flow states make one value
  */
-public record Observable(Medium medium, Substance substance, Fraction fraction, Basis basis, Averaging averaging) {
+public record Observable(Medium medium, Substance substance, Fraction fraction, Basis basis, Averaging averaging)
+        implements SampledPart {
     /**
      * @throws IllegalArgumentException if fraction, basis or averaging does not go with the medium; the message says why
      */
@@ -54,70 +59,75 @@ public record Observable(Medium medium, Substance substance, Fraction fraction, 
         return Optional.empty();
     }
 
-    /** A form of mercury the transport carries. */
-    public enum CarriedForm {
-        /** Hg(II) that sorbs and desorbs at equilibrium. */
-        EXCHANGEABLE,
-        /** Mercury locked in grains; never passes a filter. */
-        GRAIN_BOUND
-    }
-
     /** The part of the carried forms that a sample of this observable holds, by medium. */
     private enum Part {
         ALL,
+        WHOLE,
         FILTERED,
         PARTICULATE
     }
 
-    /** Whether transport carries what this observable measures. Methylmercury, fish and cyanide are not carried yet. */
+    /** Whether every run computes what this observable measures. */
     public boolean isModelled() {
-        boolean mercury = substance == Substance.TOTAL_MERCURY || substance == Substance.INORGANIC_MERCURY;
-        boolean solids = substance == Substance.SUSPENDED_SOLIDS && fraction == Fraction.WHOLE;
-        return medium != Medium.FISH && medium.scope() != Medium.Scope.LISTED && (mercury || solids);
+        return isModelled(Substance.always());
+    }
+
+    /** Whether a run that carries these substances in its water computes what this observable measures; fish is not computed yet. */
+    public boolean isModelled(Set<Substance> carried) {
+        boolean goes = substance != Substance.SUSPENDED_SOLIDS || fraction == Fraction.WHOLE;
+        boolean made = substance != Substance.METHYLMERCURY || medium != Medium.BED_SEDIMENT;
+        return medium != Medium.FISH
+                && medium.scope() != Medium.Scope.LISTED
+                && carried.contains(substance)
+                && goes
+                && made;
     }
 
     /**
-     * Weight of a carried form in this observable. Inorganic mercury is total less methylmercury; as none is carried yet,
-     * the two are equal.
+     * Weight of a carried state in this observable. Inorganic mercury is total less methylmercury. What a filter does not let
+     * pass counts as particulate; a sample of water has no droplets above 63 um, the bed has all.
      *
-     * @param form carried form
-     * @param filteredShare share of the exchangeable form that passes a filter, here and in this state [-], 0 to 1
-     * @return weight [-], 0 to 1
-     * @throws IllegalArgumentException if the observable is not a modelled form of mercury or the share is out of range
+     * @param layout the carried states
+     * @param state place of the state in it
+     * @param filteredShare share of the state that passes a filter, here and in this flow state [-], 0 to 1
+     * @return weight [-], 0 to 1; for suspended and bed solids the sum is still to be divided by solids
+     * @throws IllegalArgumentException if this is no observable of mercury or the share is out of range
      */
-    public double weight(CarriedForm form, double filteredShare) {
-        if (!isModelled() || substance == Substance.SUSPENDED_SOLIDS) {
-            throw new IllegalArgumentException(substance.word() + " in " + medium.word() + " is not carried");
+    @Override
+    public double weight(StateLayout layout, int state, double filteredShare) {
+        if (!isMercury()) {
+            throw new IllegalArgumentException(substance.word() + " in " + medium.word() + " is no form of mercury");
         }
         if (!(filteredShare >= 0 && filteredShare <= 1)) {
             throw new IllegalArgumentException("filtered share " + filteredShare + " is not allowed; give 0 to 1");
         }
-        Part part = part();
-        if (part == Part.ALL) {
-            return 1;
+        boolean methyl = layout.name(state).equals(Form.METHYL);
+        if (substance != Substance.TOTAL_MERCURY && methyl != (substance == Substance.METHYLMERCURY)) {
+            return 0;
         }
-        double passes = form == CarriedForm.EXCHANGEABLE ? filteredShare : 0;
-        return part == Part.FILTERED ? passes : 1 - passes;
+        double sampled = layout.isSampled(state) ? 1 : 0;
+        return switch (part()) {
+            case ALL -> 1;
+            case WHOLE -> sampled;
+            case FILTERED -> filteredShare;
+            case PARTICULATE -> Math.max(0, sampled - filteredShare);
+        };
     }
 
-    /**
-     * Value of the functional for the two carried groups.
-     *
-     * @param exchangeable exchangeable mercury [kg/m3], or its deposition for the bed [kg/m2/s]
-     * @param grainBound grain-bound mercury, all classes, in the same unit [kg/m3]
-     * @param filteredShare share of the exchangeable form that passes a filter [-], 0 to 1
-     * @return the value in the unit of the arguments [kg/m3]; for suspended and bed solids still to be divided by solids
-     */
-    public double value(double exchangeable, double grainBound, double filteredShare) {
-        return weight(CarriedForm.EXCHANGEABLE, filteredShare) * exchangeable
-                + weight(CarriedForm.GRAIN_BOUND, filteredShare) * grainBound;
+    private boolean isMercury() {
+        return substance == Substance.TOTAL_MERCURY
+                || substance == Substance.INORGANIC_MERCURY
+                || substance == Substance.METHYLMERCURY;
     }
 
     private Part part() {
         if (medium == Medium.SUSPENDED_SOLIDS) {
             return Part.PARTICULATE;
         }
-        return fraction == Fraction.FILTERED ? Part.FILTERED : Part.ALL;
+        if (!medium.isWater()) {
+            return Part.ALL;
+        }
+        return fraction == Fraction.FILTERED ? Part.FILTERED : Part.WHOLE;
     }
 
     /** In words, for legends: "filtered total Hg in surface water". */

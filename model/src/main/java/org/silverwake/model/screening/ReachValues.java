@@ -4,10 +4,13 @@
 package org.silverwake.model.screening;
 
 import java.util.Arrays;
-import java.util.EnumMap;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What screening compares: values of every reach and flow state for both bounds and for background alone. Values of the
@@ -17,6 +20,7 @@ import java.util.Optional;
 public final class ReachValues {
     private final int reaches;
     private final List<Double> shares;
+    private final Set<Substance> carried;
     private final Map<Measure, double[][]> water;
     private final double[][] bed;
     private final boolean[] dry;
@@ -26,6 +30,7 @@ public final class ReachValues {
     private ReachValues(Builder from) {
         reaches = from.reaches;
         shares = from.shares;
+        carried = from.carried;
         water = from.water;
         bed = from.bed;
         dry = from.dry;
@@ -43,30 +48,66 @@ public final class ReachValues {
         BACKGROUND
     }
 
-    /** Quantities that differ from flow state to flow state. */
-    public enum Measure {
+    /**
+     * A quantity that differs from flow state to flow state.
+     *
+     * @param medium surface water or suspended solids
+     * @param substance what is measured
+     * @param fraction part of the water sample, {@code NONE} for suspended solids
+     */
+    public record Measure(Medium medium, Substance substance, Fraction fraction) {
         /** Total mercury of whole water [kg/m3]. */
-        WHOLE_WATER,
-        /** Total mercury of filtered water [kg/m3]. */
-        FILTERED_WATER,
-        /** Mercury on suspended solids [kg/kg dry]; left out where the water carries no solids. */
-        SUSPENDED_CONTENT,
-        /** Suspended solids themselves [kg/m3]. */
-        SUSPENDED_SOLIDS;
+        public static final Measure WHOLE_WATER =
+                new Measure(Medium.SURFACE_WATER, Substance.TOTAL_MERCURY, Fraction.WHOLE);
 
-        /** The measure that answers for an observable in water; empty where it is not computed. */
-        static Optional<Measure> of(Observable observable) {
-            if (!observable.isModelled() || observable.medium() == Medium.BED_SEDIMENT) {
-                return Optional.empty();
-            }
-            if (observable.substance() == Substance.SUSPENDED_SOLIDS) {
-                return Optional.of(SUSPENDED_SOLIDS);
-            }
-            if (observable.medium() == Medium.SUSPENDED_SOLIDS) {
-                return Optional.of(SUSPENDED_CONTENT);
-            }
-            return Optional.of(observable.fraction() == Fraction.FILTERED ? FILTERED_WATER : WHOLE_WATER);
+        /** Total mercury of filtered water [kg/m3]. */
+        public static final Measure FILTERED_WATER =
+                new Measure(Medium.SURFACE_WATER, Substance.TOTAL_MERCURY, Fraction.FILTERED);
+
+        /** Mercury on suspended solids [kg/kg dry]; left out where the water carries no solids. */
+        public static final Measure SUSPENDED_CONTENT =
+                new Measure(Medium.SUSPENDED_SOLIDS, Substance.TOTAL_MERCURY, Fraction.NONE);
+
+        /** Suspended solids themselves [kg/m3]. */
+        public static final Measure SUSPENDED_SOLIDS =
+                new Measure(Medium.SURFACE_WATER, Substance.SUSPENDED_SOLIDS, Fraction.WHOLE);
+
+        private static Measure of(Observable observable) {
+            Medium medium = observable.medium().isWater() ? Medium.SURFACE_WATER : observable.medium();
+            return new Measure(medium, observable.substance(), observable.fraction());
         }
+
+        private Measure with(Substance other) {
+            return new Measure(medium, other, fraction);
+        }
+
+        /** The same for screening: a yearly value of it. */
+        public Observable observable() {
+            return new Observable(medium, substance, fraction, medium.basis(), Averaging.YEAR);
+        }
+    }
+
+    /** Substances that the water carries. */
+    public Set<Substance> carried() {
+        return Collections.unmodifiableSet(carried);
+    }
+
+    /** The measure that answers for an observable; empty where it is not computed in water. */
+    Optional<Measure> measure(Observable observable) {
+        return measure(observable, carried);
+    }
+
+    /**
+     * The measure that answers for an observable in a run that carries these substances; empty where it is not computed in
+     * water. Inorganic mercury is all there is where no methylmercury is carried.
+     */
+    public static Optional<Measure> measure(Observable observable, Set<Substance> carried) {
+        if (!observable.isModelled(carried) || observable.medium() == Medium.BED_SEDIMENT) {
+            return Optional.empty();
+        }
+        Measure measure = Measure.of(observable);
+        boolean all = measure.substance() == Substance.INORGANIC_MERCURY && !carried.contains(Substance.METHYLMERCURY);
+        return Optional.of(all ? measure.with(Substance.TOTAL_MERCURY) : measure);
     }
 
     /**
@@ -141,7 +182,8 @@ public final class ReachValues {
     public static final class Builder {
         private final int reaches;
         private final List<Double> shares;
-        private final Map<Measure, double[][]> water = new EnumMap<>(Measure.class);
+        private final Set<Substance> carried = EnumSet.copyOf(Substance.always());
+        private final Map<Measure, double[][]> water = new LinkedHashMap<>();
         private double[][] bed;
         private final boolean[] dry;
         private final NotAssessed[] reasons;
@@ -159,6 +201,12 @@ public final class ReachValues {
             this.doubts = new NotAssessed[reaches];
         }
 
+        /** Says that the water carries a substance that not every run does. */
+        public Builder carries(Substance substance) {
+            carried.add(substance);
+            return this;
+        }
+
         /**
          * Sets a value of a flow state.
          *
@@ -168,7 +216,8 @@ public final class ReachValues {
          */
         public Builder water(Measure measure, Estimate estimate, int state, int reach, double value) {
             double[][] values = water.computeIfAbsent(measure, m -> empty(reaches * shares.size()));
-            values[estimate.ordinal()][state * reaches + reach] = checked(measure.name(), reach, value);
+            values[estimate.ordinal()][state * reaches + reach] =
+                    checked(measure.observable().words(), reach, value);
             return this;
         }
 
@@ -212,13 +261,14 @@ public final class ReachValues {
          */
         public ReachValues build() {
             for (Map.Entry<Measure, double[][]> entry : water.entrySet()) {
-                boolean optional = entry.getKey() == Measure.SUSPENDED_CONTENT;
+                boolean optional = entry.getKey().medium() == Medium.SUSPENDED_SOLIDS;
                 for (int i = 0; i < dry.length; i++) {
                     boolean needed = !dry[i] && reasons[i % reaches] == null;
                     int given = given(entry.getValue(), i);
                     if (needed && given < Estimate.values().length && !(optional && given == 0)) {
-                        throw new IllegalArgumentException(entry.getKey() + " of reach " + i % reaches
-                                + " in flow state " + i / reaches + ": " + given + " of 3 estimates given");
+                        throw new IllegalArgumentException(
+                                entry.getKey().observable().words() + " of reach " + i % reaches + " in flow state "
+                                        + i / reaches + ": " + given + " of 3 estimates given");
                     }
                 }
             }

@@ -103,6 +103,16 @@ public final class Screening {
         return rule;
     }
 
+    /** Whether this run computes what a guideline is a value of. */
+    public boolean isModelled(Guideline guideline) {
+        return guideline.observable().isModelled(values.carried());
+    }
+
+    /** Whether a guideline is compared with every reach in this run: a value of river reaches that is modelled. */
+    public boolean isOfReaches(Guideline guideline) {
+        return guideline.scope() == Medium.Scope.REACH && isModelled(guideline);
+    }
+
     /** Number of reaches [-]. */
     public int reaches() {
         return values.reaches();
@@ -200,7 +210,7 @@ public final class Screening {
     }
 
     private ScreeningRow waterRow(Guideline guideline, int reach, Averaging averaging, List<Integer> states) {
-        Optional<Measure> modelled = Measure.of(guideline.observable());
+        Optional<Measure> modelled = values.measure(guideline.observable());
         if (modelled.isPresent() && isWithoutWater(reach)) {
             return notAssessed(guideline, reach, NotAssessed.NO_WATER, List.of());
         }
@@ -241,10 +251,10 @@ public final class Screening {
     }
 
     private ScreeningRow bedRow(Guideline guideline, int reach) {
-        if (guideline.observable().isModelled() && isWithoutWater(reach)) {
+        if (isModelled(guideline) && isWithoutWater(reach)) {
             return notAssessed(guideline, reach, NotAssessed.NO_WATER, List.of());
         }
-        if (!guideline.observable().isModelled() || !values.hasBed()) {
+        if (!isModelled(guideline) || !values.hasBed()) {
             return notAssessed(guideline, reach, NotAssessed.NOT_MODELLED, List.of());
         }
         if (values.notAssessed(reach).isPresent()) {

@@ -61,7 +61,7 @@ public final class ScreeningSummary {
         return screening.compared().stream()
                 .filter(g -> g.observable().medium() == medium)
                 .filter(g -> g.observable().substance() != Substance.SUSPENDED_SOLIDS)
-                .filter(g -> g.observable().isModelled())
+                .filter(screening::isModelled)
                 .toList();
     }
 

@@ -3,6 +3,10 @@
 
 package org.silverwake.model.screening;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 /** What is measured. */
 public enum Substance {
     /** All forms of mercury. */
@@ -18,10 +22,18 @@ public enum Substance {
     /** Suspended solids themselves. */
     SUSPENDED_SOLIDS("suspended solids");
 
+    private static final Set<Substance> ALWAYS =
+            Collections.unmodifiableSet(EnumSet.of(TOTAL_MERCURY, INORGANIC_MERCURY, SUSPENDED_SOLIDS));
+
     private final String word;
 
     Substance(String word) {
         this.word = word;
+    }
+
+    /** Those that every run carries. */
+    public static Set<Substance> always() {
+        return ALWAYS;
     }
 
     /** Word used in tables. */

@@ -5,7 +5,6 @@ package org.silverwake.model.transport;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.Form.Partitioned;
 import org.silverwake.model.mercury.StateLayout;
@@ -23,7 +22,7 @@ final class BedExchange {
     private final Cells cells;
     private final List<StateHydraulics> water;
     private final BedMotion motion;
-    private final int[] kind;
+    private final ReachKind[] kind;
     private final double[] onSolids;
     private final double[] porePerBulk;
     private final boolean[] moves;
@@ -38,9 +37,9 @@ final class BedExchange {
         this.cells = cells;
         this.water = water;
         this.motion = motion;
-        this.kind = new int[cells.count()];
+        this.kind = new ReachKind[cells.count()];
         for (int c = 0; c < kind.length; c++) {
-            kind[c] = input.hydraulics().reaches().kind(cells.reach(c)).ordinal();
+            kind[c] = input.hydraulics().reaches().kind(cells.reach(c));
         }
         this.onSolids = new double[layout.count()];
         this.porePerBulk = new double[layout.count()];
@@ -96,15 +95,15 @@ final class BedExchange {
                 && reaction.to().equals(Form.METHYL);
         for (int s = 0; s < water.size(); s++) {
             for (ReachKind each : ReachKind.values()) {
-                FirstOrder law = reaction.law().get(each.ordinal());
-                turning[s][each.ordinal()][t] = law.at(bed.celsius().get(s), 1);
+                turning[s][each.ordinal()][t] =
+                        reaction.law().at(s, each, bed.celsius().get(s), 1);
             }
         }
     }
 
-    /** Velocity of pore-water exchange at a cell [m/s]. */
-    double poreExchange(int cell) {
-        return motion.width(cell) > 0 ? bed.poreExchange().get(kind[cell]) : 0;
+    /** Velocity of pore-water exchange in a flow state at a cell [m/s]. */
+    double poreExchange(int state, int cell) {
+        return motion.width(cell) > 0 ? bed.poreExchange().at(state, kind[cell]) : 0;
     }
 
     /** Rate at which the bed gives a form back to the water of a flow state [1/s]. */
@@ -114,7 +113,8 @@ final class BedExchange {
         if (!flow.isWet(cell) || !(bedWidth > 0) || !moves[form]) {
             return 0;
         }
-        double velocity = motion.resuspension(state, cell) * onSolids[form] + poreExchange(cell) * porePerBulk[form];
+        double velocity =
+                motion.resuspension(state, cell) * onSolids[form] + poreExchange(state, cell) * porePerBulk[form];
         return velocity * flow.width(cell) / (bedWidth * bed.thickness());
     }
 
@@ -138,7 +138,7 @@ final class BedExchange {
 
     /** Rate of a reaction in a flow state [1/s]. */
     double turned(int turn, int state, int cell) {
-        return turning[state][kind[cell]][turn];
+        return turning[state][kind[cell].ordinal()][turn];
     }
 
     /** Whether a reaction makes MeHg of Hg(II), so that the ceiling holds it back. */
@@ -158,7 +158,7 @@ final class BedExchange {
 
     /** Largest stock of MeHg that methylation keeps up in a cell [kg]. */
     double methylCeiling(int cell) {
-        return bed.methylCeiling().get(kind[cell]) * solids(cell);
+        return bed.methylCeiling().at(0, kind[cell]) * solids(cell);
     }
 
     /** Dry solids of the active layer in a cell [kg]. */

@@ -5,20 +5,20 @@ package org.silverwake.model.transport;
 
 import java.util.List;
 import java.util.Map;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.FirstOrder;
 
 /**
- * The bed that all flow states share. Lists "by kind" have one entry per kind of reach, in the order of
- * {@link org.silverwake.model.water.ReachKind}.
+ * The bed that all flow states share.
  *
  * @param thickness of the active layer, z [m], above 0
  * @param porosity phi [-], between 0 and 1
  * @param solidsDensity rho_s [kg/m3]
  * @param turnover how its solids close over the year
- * @param poreExchange velocity v_d of exchange between pore water and river, per total bed area, by kind [m/s], at least 0
+ * @param poreExchange velocity v_d of exchange between pore water and river, per total bed area [m/s], at least 0
  * @param sorption of every partitioned form by its name
  * @param reactions in the bed, acting on all of a form there
- * @param methylCeiling content of MeHg above which no more is made, by kind [kg/kg dry]; infinite where there is none
+ * @param methylCeiling content of MeHg above which no more is made [kg/kg dry], by kind alone; infinite where there is none
  * @param celsius temperature by flow state [degC]
  */
 public record BedInput(
@@ -26,17 +26,15 @@ public record BedInput(
         double porosity,
         double solidsDensity,
         Turnover turnover,
-        List<Double> poreExchange,
+        ByStateAndKind poreExchange,
         Map<String, Sorption> sorption,
         List<BedReaction> reactions,
-        List<Double> methylCeiling,
+        ByStateAndKind methylCeiling,
         List<Double> celsius) {
     /** Copies lists and map. */
     public BedInput {
-        poreExchange = List.copyOf(poreExchange);
         sorption = Map.copyOf(sorption);
         reactions = List.copyOf(reactions);
-        methylCeiling = List.copyOf(methylCeiling);
         celsius = List.copyOf(celsius);
     }
 
@@ -44,16 +42,11 @@ public record BedInput(
      * How the bed's solids close over the year: burial is given and erosion follows, or the other way round.
      *
      * @param given which of the two is given
-     * @param burial velocity v_b of burial by kind [m/s of bulk bed], at least 0; not used where erosion is given
+     * @param burial velocity v_b of burial, by kind alone [m/s of bulk bed], at least 0; not used where erosion is given
      * @param erosionRate M [kg/m2/s]; where burial is given it only shares erosion out over the flow states
      * @param criticalShear tau_ce [Pa]
      */
-    public record Turnover(Given given, List<Double> burial, double erosionRate, double criticalShear) {
-        /** Copies the list. */
-        public Turnover {
-            burial = List.copyOf(burial);
-        }
-    }
+    public record Turnover(Given given, ByStateAndKind burial, double erosionRate, double criticalShear) {}
 
     /** Which side of the bed's solids is given. */
     public enum Given {
@@ -76,14 +69,9 @@ public record BedInput(
      *
      * @param from name of a form
      * @param to name of a core form
-     * @param law rate by kind
+     * @param law its rate
      */
-    public record BedReaction(String from, String to, List<FirstOrder> law) {
-        /** Copies the list. */
-        public BedReaction {
-            law = List.copyOf(law);
-        }
-    }
+    public record BedReaction(String from, String to, FirstOrder law) {}
 
     /** Dry solids per bulk bed, (1 - phi) rho_s [kg/m3]. */
     public double dryDensity() {

@@ -12,6 +12,7 @@ import org.silverwake.model.numerics.Propagator;
 import org.silverwake.model.solids.Deposition;
 import org.silverwake.model.solids.Partheniades1965;
 import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.StateHydraulics;
 
 /**
@@ -118,9 +119,9 @@ final class BedSolids {
     private void cell(RiverNetwork network, int reach, int c) {
         width[c] = bedWidth(reach, c);
         double area = width[c] * cells.length(c);
-        int kind = input.hydraulics().reaches().kind(reach).ordinal();
+        ReachKind kind = input.hydraulics().reaches().kind(reach);
         double stated = bed.turnover().given() == BedInput.Given.BURIAL
-                ? bed.turnover().burial().get(kind) * bed.dryDensity() * area
+                ? bed.turnover().burial().at(0, kind) * bed.dryDensity() * area
                 : 0;
         double[] present = new double[states];
         for (int s = 0; s < states; s++) {

@@ -44,8 +44,9 @@ final class BedWater {
         this.solids = solids;
         this.exchange = new BedExchange(input, bed, cells, water, solids.motion());
         for (int s = 0; s < water.size(); s++) {
-            rates.add(
-                    CellRates.overBed(input, cells, water.get(s), solids.water().get(s), exchange::poreExchange));
+            int state = s;
+            rates.add(CellRates.overBed(
+                    input, cells, water.get(s), solids.water().get(s), c -> exchange.poreExchange(state, c)));
         }
         StateLayout layout = input.layout();
         this.exchangeable = layout.exchangeable();

@@ -19,6 +19,7 @@ import org.silverwake.model.mercury.TwoFilm;
 import org.silverwake.model.numerics.Propagator;
 import org.silverwake.model.solids.ParticleClass;
 import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.StateHydraulics;
 
 /**
@@ -65,7 +66,7 @@ final class CellRates {
         StateLayout layout = input.layout();
         CellRates rates =
                 new CellRates(layout, Turns.of(input, layout), input.options().grainRelease(), cells.count(), poresToo);
-        rates.new Filling(input, water, solids).fill(cells.count());
+        rates.new Filling(input, cells, water, solids).fill(cells.count());
         return rates;
     }
 
@@ -90,6 +91,7 @@ final class CellRates {
     private final class Filling {
         private final TransportInput input;
         private final Chemistry chemistry;
+        private final Cells cells;
         private final StateHydraulics water;
         private final int state;
         private final SolidsState solids;
@@ -97,9 +99,10 @@ final class CellRates {
         private final Partitioned divalent;
         private final List<Double> dissolving = new ArrayList<>();
 
-        Filling(TransportInput input, StateHydraulics water, SolidsState solids) {
+        Filling(TransportInput input, Cells cells, StateHydraulics water, SolidsState solids) {
             this.input = input;
             this.chemistry = input.chemistry();
+            this.cells = cells;
             this.water = water;
             this.state = water.state();
             this.solids = solids;
@@ -179,14 +182,19 @@ final class CellRates {
         }
 
         private double evasion(int c) {
-            if (chemistry.evasionVelocity().isPresent()) {
-                return chemistry.evasionVelocity().getAsDouble();
+            double measured = chemistry.evasionVelocity().at(state, kind(c));
+            if (!Double.isNaN(measured)) {
+                return measured;
             }
             double celsius = chemistry.celsius().get(state);
             double velocity = water.velocity(c);
             double depth = water.depth(c);
             double oxygen = Reaeration.at(velocity, depth).filmVelocity(velocity, depth, celsius);
-            return TwoFilm.velocity(oxygen, chemistry.airFilm(), celsius);
+            return TwoFilm.velocity(oxygen, chemistry.airFilm().at(state, kind(c)), celsius);
+        }
+
+        private ReachKind kind(int c) {
+            return input.hydraulics().reaches().kind(cells.reach(c));
         }
 
         private void reactions(int c) {
@@ -194,10 +202,11 @@ final class CellRates {
                 return;
             }
             double celsius = chemistry.celsius().get(state);
-            double light = FirstOrder.meanLight(chemistry.lightAttenuation().get(state), water.depth(c));
+            ReachKind kind = kind(c);
+            double light = FirstOrder.meanLight(chemistry.lightAttenuation().at(state, kind), water.depth(c));
             int turn = 0;
             for (Reaction reaction : chemistry.reactions()) {
-                double rate = reaction.law().get(state).at(celsius, light);
+                double rate = reaction.law().at(state, kind, celsius, light);
                 boolean all = reaction.actsOn() == Reaction.Part.TOTAL;
                 turned[c * turns.varying() + turn] = rate * (all ? 1 : filtered(c, turns.from(turn)));
                 turn++;

@@ -39,8 +39,8 @@ final class Releases {
     static void add(
             StateLayout layout, SiteRelease site, int state, int variant, double[] into, int offset, int stride) {
         double all = site.mercury().get(state);
-        site.furtherShares().forEach((form, share) -> into[offset + layout.place(form) * stride] += all * share);
-        double mercury = all * site.divalent();
+        site.further(variant).forEach((form, share) -> into[offset + layout.place(form) * stride] += all * share);
+        double mercury = all * site.divalent(variant);
         double exchangeable = site.exchangeable(variant);
         into[offset + layout.exchangeable() * stride] += mercury * exchangeable;
         for (int j = 0; j < layout.classCount(); j++) {

@@ -87,34 +87,29 @@ public final class StateSolution {
         return place == Place.HEAD ? nearBank.head(cell, form, variant) : nearBank.end(cell, form, variant);
     }
 
-    /** Total mercury in whole water, droplets above 63 um left out as samples do [kg/m3], with what is on top near the bank if asked. */
-    public double whole(int cell, Place place, int variant, boolean nearBankToo) {
+    /** Concentration of a part of the carried forms [kg/m3], with what is on top near the bank if asked. */
+    public double part(SampledPart part, int cell, Place place, int variant, boolean nearBankToo) {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
-            if (layout.isSampled(form)) {
-                sum += form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
-            }
+            double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
+            sum += value * part.weight(layout, form, rates.filtered(cell, form));
         }
         return sum;
+    }
+
+    /** Total mercury in whole water, droplets above 63 um left out as samples do [kg/m3], with what is on top near the bank if asked. */
+    public double whole(int cell, Place place, int variant, boolean nearBankToo) {
+        return part(SteadyResult.Fraction.WHOLE, cell, place, variant, nearBankToo);
     }
 
     /** Filtered total mercury [kg/m3], with what is on top near the bank if asked. */
     public double filtered(int cell, Place place, int variant, boolean nearBankToo) {
-        double sum = 0;
-        for (int form = 0; form < layout.count(); form++) {
-            double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
-            sum += value * rates.filtered(cell, form);
-        }
-        return sum;
+        return part(SteadyResult.Fraction.FILTERED, cell, place, variant, nearBankToo);
     }
 
     /** Background alone, whole water [kg/m3]. */
     public double backgroundWhole(int cell, Place place) {
-        double sum = 0;
-        for (int form = 0; form < layout.count(); form++) {
-            sum += layout.isSampled(form) ? background(cell, place, form) : 0;
-        }
-        return sum;
+        return background(SteadyResult.Fraction.WHOLE, cell, place);
     }
 
     private double background(int cell, Place place, int form) {
@@ -124,9 +119,14 @@ public final class StateSolution {
 
     /** Background alone, filtered [kg/m3]. */
     public double backgroundFiltered(int cell, Place place) {
+        return background(SteadyResult.Fraction.FILTERED, cell, place);
+    }
+
+    /** A part of background alone [kg/m3]. */
+    double background(SampledPart part, int cell, Place place) {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
-            sum += background(cell, place, form) * rates.filtered(cell, form);
+            sum += background(cell, place, form) * part.weight(layout, form, rates.filtered(cell, form));
         }
         return sum;
     }

@@ -89,25 +89,27 @@ public final class SteadyResult {
         return input.hydraulics().water(state).isWet(reach);
     }
 
-    /** What of the water. */
-    public enum Fraction {
+    /** What of the water, all substances together. */
+    public enum Fraction implements SampledPart {
         /** Whole water. */
         WHOLE,
         /** What passes a 0.45 um filter. */
-        FILTERED
+        FILTERED;
+
+        @Override
+        public double weight(StateLayout states, int state, double filteredShare) {
+            return this == FILTERED ? filteredShare : states.isSampled(state) ? 1 : 0;
+        }
     }
 
     /** Largest value in a reach [kg/m3], near-bank values included; 0 where there is no water. */
-    public double largest(Bound bound, int variant, int state, int reach, Fraction fraction) {
+    public double largest(Bound bound, int variant, int state, int reach, SampledPart part) {
         StateSolution solution = solution(bound, state);
         double largest = 0;
         for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
             for (Place place : Place.values()) {
                 if (solution.hasWater(c, place)) {
-                    double value = fraction == Fraction.WHOLE
-                            ? solution.whole(c, place, variant, true)
-                            : solution.filtered(c, place, variant, true);
-                    largest = Math.max(largest, value);
+                    largest = Math.max(largest, solution.part(part, c, place, variant, true));
                 }
             }
         }
@@ -115,16 +117,13 @@ public final class SteadyResult {
     }
 
     /** Largest background value in a reach [kg/m3]; 0 where there is no water. */
-    public double background(int state, int reach, Fraction fraction) {
+    public double background(int state, int reach, SampledPart part) {
         StateSolution solution = solution(Bound.CARRIED_THROUGH, state);
         double largest = 0;
         for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
             for (Place place : Place.values()) {
                 if (solution.hasWater(c, place)) {
-                    double value = fraction == Fraction.WHOLE
-                            ? solution.backgroundWhole(c, place)
-                            : solution.backgroundFiltered(c, place);
-                    largest = Math.max(largest, value);
+                    largest = Math.max(largest, solution.background(part, c, place));
                 }
             }
         }
@@ -132,22 +131,22 @@ public final class SteadyResult {
     }
 
     /** Lower of {@link #largest} over bounds and variants [kg/m3]. */
-    public double low(int state, int reach, Fraction fraction) {
+    public double low(int state, int reach, SampledPart part) {
         double low = Double.POSITIVE_INFINITY;
         for (Bound bound : Bound.values()) {
             for (int v = 0; v < variants(); v++) {
-                low = Math.min(low, largest(bound, v, state, reach, fraction));
+                low = Math.min(low, largest(bound, v, state, reach, part));
             }
         }
         return low;
     }
 
     /** Higher of {@link #largest} over bounds and variants [kg/m3]. */
-    public double high(int state, int reach, Fraction fraction) {
+    public double high(int state, int reach, SampledPart part) {
         double high = 0;
         for (Bound bound : Bound.values()) {
             for (int v = 0; v < variants(); v++) {
-                high = Math.max(high, largest(bound, v, state, reach, fraction));
+                high = Math.max(high, largest(bound, v, state, reach, part));
             }
         }
         return high;

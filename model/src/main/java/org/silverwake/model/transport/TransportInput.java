@@ -139,8 +139,8 @@ public record TransportInput(
         return StateLayout.of(classes, chemistry.forms());
     }
 
-    /** Variants of the unknown split that must be run [-]: 1, or 2 where some site's split is not known. */
+    /** Variants of the unknown split that must be run [-]: 1, or as many as the site with most extremes has. */
     public int variantCount() {
-        return sites.stream().allMatch(site -> site.exchangeableShare().isPresent()) ? 1 : 2;
+        return sites.stream().mapToInt(SiteRelease::extremes).max().orElse(1);
     }
 }

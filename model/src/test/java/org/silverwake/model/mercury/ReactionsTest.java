@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.water.ReachKind;
 
 /** Small laws of the water column: dissolving droplets, temperature, light. */
 class ReactionsTest {
@@ -30,10 +31,12 @@ class ReactionsTest {
 
     @Test
     void ratesGrowWithTemperatureAndFollowLightWhereTheyNeedIt() {
-        FirstOrder dark = new FirstOrder(1e-6, 1.07, false);
-        assertThat(dark.at(20, 0.1)).isEqualTo(1e-6);
-        assertThat(dark.at(30, 0.1)).isCloseTo(1e-6 * StrictMath.pow(1.07, 10), withinPercentage(ROUNDING_PERCENT));
-        assertThat(new FirstOrder(1e-6, 1, true).at(25, 0.1)).isCloseTo(1e-7, withinPercentage(ROUNDING_PERCENT));
+        FirstOrder dark = new FirstOrder(ByStateAndKind.same(1e-6), 1.07, false);
+        assertThat(dark.at(0, ReachKind.CHANNEL, 20, 0.1)).isEqualTo(1e-6);
+        assertThat(dark.at(0, ReachKind.CHANNEL, 30, 0.1))
+                .isCloseTo(1e-6 * StrictMath.pow(1.07, 10), withinPercentage(ROUNDING_PERCENT));
+        assertThat(new FirstOrder(ByStateAndKind.same(1e-6), 1, true).at(0, ReachKind.CHANNEL, 25, 0.1))
+                .isCloseTo(1e-7, withinPercentage(ROUNDING_PERCENT));
     }
 
     /** Beer-Lambert, averaged: 1 in clear water, 1/(K H) where all light is taken up; K H = 1 gives 1 - 1/e. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.Form.Droplets;
@@ -106,9 +107,9 @@ class BedTest {
                         new Form("droplets", false, Droplets.of(2e-5), false)),
                 List.of(),
                 List.of(20.0, 22.0, 24.0),
-                List.of(0.0, 0.0, 0.0),
-                1e-2,
-                java.util.OptionalDouble.empty(),
+                ByStateAndKind.same(0),
+                ByStateAndKind.same(1e-2),
+                ByStateAndKind.same(Double.NaN),
                 1);
         river.site("r0", 3e-6, java.util.OptionalDouble.of(0.3), 0.02, 0.001, false);
         river.furtherShares.put("site 1", Map.of("droplets", 0.3, Form.COMPLEX, 0.1));

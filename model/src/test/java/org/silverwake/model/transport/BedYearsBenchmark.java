@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.Form.Droplets;
@@ -91,7 +92,13 @@ final class BedYearsBenchmark {
             forms.add(new Form("droplets " + diameter, false, Droplets.of(diameter), false));
         }
         river.chemistry = new Chemistry(
-                forms, List.of(), Collections.nCopies(STATES, 22.0), none, 1e-2, OptionalDouble.empty(), 1);
+                forms,
+                List.of(),
+                Collections.nCopies(STATES, 22.0),
+                ByStateAndKind.same(0),
+                ByStateAndKind.same(1e-2),
+                ByStateAndKind.same(Double.NaN),
+                1);
         for (int k = 0; k < 20; k++) {
             river.site("r" + k * (reaches / 40), 1e-7, 0.4);
             river.furtherShares.put("site " + (k + 1), Map.of(Form.COMPLEX, 0.1, "droplets 2.0E-5", 0.3));

@@ -17,6 +17,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.Form;
@@ -55,7 +56,7 @@ class FormsTest {
     }
 
     private static Reaction reaction(String from, String to, double rate, Part part) {
-        return new Reaction(from, to, List.of(new FirstOrder(rate, 1.06, false)), part);
+        return new Reaction(from, to, new FirstOrder(ByStateAndKind.same(rate), 1.06, false), part);
     }
 
     private static Chemistry chemistry(int classes, double scale) {
@@ -65,7 +66,14 @@ class FormsTest {
                 reaction(StateLayout.EXCHANGEABLE, Form.METHYL, 1e-9 * scale, Part.TOTAL),
                 reaction(Form.METHYL, StateLayout.EXCHANGEABLE, 3e-7 * scale, Part.FILTERED),
                 reaction(Form.COMPLEX, StateLayout.EXCHANGEABLE, 1e-6 * scale, Part.TOTAL));
-        return new Chemistry(forms(classes), reactions, List.of(20.0), List.of(0.5), 5e-3, OptionalDouble.empty(), 1);
+        return new Chemistry(
+                forms(classes),
+                reactions,
+                List.of(20.0),
+                ByStateAndKind.same(0.5),
+                ByStateAndKind.same(5e-3),
+                ByStateAndKind.same(Double.NaN),
+                1);
     }
 
     private static TestRiver river(long seed, double scale) {
@@ -150,7 +158,14 @@ class FormsTest {
         TestRiver river = TestRiver.chain(1, 1000, 10);
         river.sediment = 0.05;
         river.cohesive("fine", 0, 0.1, 200, 1);
-        river.chemistry = new Chemistry(forms(1), List.of(), List.of(20.0), List.of(0.0), 1, OptionalDouble.of(0), 0);
+        river.chemistry = new Chemistry(
+                forms(1),
+                List.of(),
+                List.of(20.0),
+                ByStateAndKind.same(0),
+                ByStateAndKind.same(1),
+                ByStateAndKind.same(0),
+                0);
         river.site("r0", 1e-6, 1);
         river.furtherShares.put("site 1", Map.of("droplets 3 um", 0.25, "droplets 100 um", 0.25, Form.COMPLEX, 0.25));
         StateSolution solution = river.run().solution(Bound.LAID_DOWN, 0);
@@ -174,9 +189,9 @@ class FormsTest {
                 List.of(strange),
                 List.of(reaction("strange", StateLayout.EXCHANGEABLE, 1e-5, Part.TOTAL)),
                 List.of(20.0),
-                List.of(0.0),
-                1,
-                OptionalDouble.empty(),
+                ByStateAndKind.same(0),
+                ByStateAndKind.same(1),
+                ByStateAndKind.same(Double.NaN),
                 0);
         river.site("r0", 1e-6, 1);
         river.furtherShares.put("site 1", Map.of("strange", 1.0));
@@ -197,9 +212,9 @@ class FormsTest {
                 forms(1),
                 List.of(reaction(Form.ELEMENTAL, Form.COMPLEX, 1e-6, Part.TOTAL)),
                 List.of(20.0),
-                List.of(0.0),
-                1,
-                OptionalDouble.empty(),
+                ByStateAndKind.same(0),
+                ByStateAndKind.same(1),
+                ByStateAndKind.same(Double.NaN),
                 0);
         assertThatThrownBy(river::run).hasMessageContaining("reaction Hg(0) to Hg-CN is not allowed");
         Form twice =

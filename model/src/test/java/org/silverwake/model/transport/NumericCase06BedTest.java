@@ -10,15 +10,14 @@ import static org.silverwake.model.transport.NumericCasesTest.ours;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.water.Cells;
-import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.StateHydraulics;
 
 /**
@@ -28,14 +27,6 @@ import org.silverwake.model.water.StateHydraulics;
 class NumericCase06BedTest {
     /** PRINTED: the case states 1e-10. */
     private static final double STATED = 1e-10;
-
-    private static List<FirstOrder> everywhere(FirstOrder law) {
-        return Collections.nCopies(ReachKind.values().length, law);
-    }
-
-    private static List<Double> everywhere(double value) {
-        return Collections.nCopies(ReachKind.values().length, value);
-    }
 
     private static BedInput bed(NumericCase inputs) {
         NumericCase bed = inputs.at("bed");
@@ -54,17 +45,18 @@ class NumericCase06BedTest {
             reactions.add(new BedInput.BedReaction(
                     ours(reaction.text("from")),
                     ours(reaction.text("to")),
-                    everywhere(new FirstOrder(reaction.number("rate_20c_per_s"), reaction.number("theta"), false))));
+                    new FirstOrder(
+                            ByStateAndKind.same(reaction.number("rate_20c_per_s")), reaction.number("theta"), false)));
         }
         return new BedInput(
                 bed.number("thickness_m"),
                 bed.number("porosity"),
                 bed.number("solids_density_kg_per_m3"),
-                new BedInput.Turnover(BedInput.Given.BURIAL, everywhere(0), 1e-4, 0.5),
-                everywhere(first.number("porewater_exchange_m_per_s")),
+                new BedInput.Turnover(BedInput.Given.BURIAL, ByStateAndKind.same(0), 1e-4, 0.5),
+                ByStateAndKind.same(first.number("porewater_exchange_m_per_s")),
                 sorption,
                 reactions,
-                everywhere(Double.POSITIVE_INFINITY),
+                ByStateAndKind.same(Double.POSITIVE_INFINITY),
                 List.of(inputs.number("states", "s", "temperature_c")));
     }
 

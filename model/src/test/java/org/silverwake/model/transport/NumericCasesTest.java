@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.ElementalMercury;
 import org.silverwake.model.mercury.FirstOrder;
@@ -117,13 +118,13 @@ class NumericCasesTest {
         TestRiver river = river(inputs);
         NumericCase first = inputs.at("reaches", 0, "states", "s");
         List<Form> forms = new ArrayList<>();
-        OptionalDouble evasion = OptionalDouble.empty();
+        ByStateAndKind evasion = ByStateAndKind.same(Double.NaN);
         for (int f = 0; f < inputs.at("forms").size(); f++) {
             NumericCase form = inputs.at("forms", f);
             String name = form.text("name");
             boolean evades =
                     first.has("evasion_m_per_s") && first.at("evasion_m_per_s").has(name);
-            evasion = evades ? OptionalDouble.of(first.number("evasion_m_per_s", name)) : evasion;
+            evasion = evades ? ByStateAndKind.same(first.number("evasion_m_per_s", name)) : evasion;
             if (form.text("kind").equals("droplet")) {
                 forms.add(new Form(name, false, droplets(form), false));
             } else if (!name.equals("HgII")) {
@@ -138,11 +139,13 @@ class NumericCasesTest {
         List<Reaction> reactions = new ArrayList<>();
         for (int k = 0; k < inputs.at("reactions").size(); k++) {
             NumericCase reaction = inputs.at("reactions", k);
-            FirstOrder law = new FirstOrder(reaction.number("rate_20c_per_s"), reaction.number("theta"), false);
+            FirstOrder law = new FirstOrder(
+                    ByStateAndKind.same(reaction.number("rate_20c_per_s")), reaction.number("theta"), false);
             Part part = reaction.text("acts_on").equals("total") ? Part.TOTAL : Part.FILTERED;
-            reactions.add(new Reaction(ours(reaction.text("from")), ours(reaction.text("to")), List.of(law), part));
+            reactions.add(new Reaction(ours(reaction.text("from")), ours(reaction.text("to")), law, part));
         }
-        river.chemistry = new Chemistry(forms, reactions, List.of(river.celsius), List.of(0.0), 1, evasion, 0);
+        river.chemistry = new Chemistry(
+                forms, reactions, List.of(river.celsius), ByStateAndKind.same(0), ByStateAndKind.same(1), evasion, 0);
         for (int k = 0; k < inputs.at("sites").size(); k++) {
             NumericCase site = inputs.at("sites", k);
             double all = 0;

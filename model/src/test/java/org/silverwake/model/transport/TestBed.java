@@ -8,11 +8,11 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.FirstOrder;
 import org.silverwake.model.mercury.StateLayout;
-import org.silverwake.model.water.ReachKind;
 
-/** A bed to test with: 3 cm of silt whose solids go back in the state that strong enough or, if none is, that brought them. */
+/** A bed to test with: 3 cm of silt whose solids go back in the state that is strong enough or, if none is, that brought them. */
 final class TestBed {
     static final double YEAR = 365.25 * 86400;
 
@@ -32,7 +32,7 @@ final class TestBed {
 
     /** Adds a reaction of this rate at 20 degC [1/s]. */
     TestBed reaction(String from, String to, double rate) {
-        reactions.add(new BedInput.BedReaction(from, to, everywhere(new FirstOrder(rate, 1, false))));
+        reactions.add(new BedInput.BedReaction(from, to, new FirstOrder(ByStateAndKind.same(rate), 1, false)));
         return this;
     }
 
@@ -42,20 +42,16 @@ final class TestBed {
         return this;
     }
 
-    static <T> List<T> everywhere(T value) {
-        return Collections.nCopies(ReachKind.values().length, value);
-    }
-
     BedInput input(int states) {
         return new BedInput(
                 thickness,
                 porosity,
                 density,
-                new BedInput.Turnover(given, everywhere(burial), erosionRate, criticalShear),
-                everywhere(poreExchange),
+                new BedInput.Turnover(given, ByStateAndKind.same(burial), erosionRate, criticalShear),
+                ByStateAndKind.same(poreExchange),
                 sorption,
                 reactions,
-                everywhere(ceiling),
+                ByStateAndKind.same(ceiling),
                 Collections.nCopies(states, celsius));
     }
 }

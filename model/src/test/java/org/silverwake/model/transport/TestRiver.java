@@ -50,6 +50,7 @@ final class TestRiver {
     final Map<String, Double> split = new HashMap<>();
     final List<Site> sites = new ArrayList<>();
     final Map<String, Map<String, Double>> furtherShares = new HashMap<>();
+    final Map<String, List<Map<String, Double>>> moreExtremes = new HashMap<>();
     final List<ParticleClass> classes = new ArrayList<>();
     double[] flow = {1};
     double[] share = {1};
@@ -205,7 +206,8 @@ final class TestRiver {
                     Collections.nCopies(states, site.solids()),
                     Collections.nCopies(states, site.water()),
                     site.atBank(),
-                    furtherShares.getOrDefault(site.name(), Map.of())));
+                    furtherShares.getOrDefault(site.name(), Map.of()),
+                    moreExtremes.getOrDefault(site.name(), List.of())));
         }
         Column weights = new Column(n);
         split.forEach((id, weight) -> weights.put(index(id), weight));
