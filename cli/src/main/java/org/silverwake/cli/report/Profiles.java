@@ -146,7 +146,7 @@ public final class Profiles {
         }
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds()) {
             StateSolution solution = result.solution(bound, state);
             for (int v = 0; v < result.variants(); v++) {
                 double value =

@@ -91,7 +91,7 @@ final class ReachesTable {
                 "background bed content [mg/kg dry]",
                 "near the bank",
                 "slurry"));
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds()) {
             for (int v = 0; v < result.variants(); v++) {
                 String of = label(bound, v);
                 header.add(of + ": suspended sediment [mg/L]");
@@ -109,7 +109,7 @@ final class ReachesTable {
     }
 
     private String label(Bound bound, int variant) {
-        String name = bound == Bound.LAID_DOWN ? "laid down" : "carried through";
+        String name = Words.bound(bound);
         if (result.variants() == 1) {
             return name;
         }
@@ -160,7 +160,7 @@ final class ReachesTable {
                                 water.velocity(c), water.width(c), water.depth(c), water.shearVelocity(c))))
                 .number(cells.start(r + 1) - cells.start(r));
         concentrations(csv, r, s, wet);
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds()) {
             for (int v = 0; v < result.variants(); v++) {
                 forms(csv, bound, v, r, s, wet);
             }

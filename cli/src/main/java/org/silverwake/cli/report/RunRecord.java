@@ -138,7 +138,7 @@ public final class RunRecord {
         SteadyResult result = outcome.result();
         json.writeArrayFieldStart("massBalance");
         for (int s = 0; s < result.input().stateCount(); s++) {
-            for (Bound bound : Bound.values()) {
+            for (Bound bound : result.bounds()) {
                 for (int v = 0; v < result.variants(); v++) {
                     Balance balance = result.solution(bound, s).balance(v);
                     json.writeStartObject();

@@ -81,11 +81,12 @@ public final class RunSummary {
 
     private static void budget(Outcome outcome, PrintWriter print) {
         SteadyResult result = outcome.result();
-        print.println("  mercury over the year [kg], laid down / carried through:");
+        print.println("  mercury over the year [kg], "
+                + result.bounds().stream().map(Words::bound).collect(Collectors.joining(" / ")) + ":");
         for (Balance.Process process : Balance.Process.values()) {
             List<String> ends = new ArrayList<>();
             boolean any = false;
-            for (Bound bound : Bound.values()) {
+            for (Bound bound : result.bounds()) {
                 double low = Double.POSITIVE_INFINITY;
                 double high = 0;
                 for (int v = 0; v < result.variants(); v++) {
@@ -104,8 +105,7 @@ public final class RunSummary {
                 ends.add(lowText.equals(highText) ? lowText : lowText + " to " + highText);
             }
             if (any) {
-                print.printf(
-                        java.util.Locale.ROOT, "    %-12s %s / %s%n", Words.process(process), ends.get(0), ends.get(1));
+                print.printf(java.util.Locale.ROOT, "    %-12s %s%n", Words.process(process), String.join(" / ", ends));
             }
         }
         print.println(String.format(

@@ -148,7 +148,7 @@ public final class Tables {
         try (CsvTableWriter csv =
                 new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (int s = 0; s < result.input().stateCount(); s++) {
-                for (Bound bound : Bound.values()) {
+                for (Bound bound : result.bounds()) {
                     for (int v = 0; v < result.variants(); v++) {
                         Balance balance = result.solution(bound, s).balance(v);
                         for (Balance.Row row : balance.rows()) {

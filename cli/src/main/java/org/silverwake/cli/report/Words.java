@@ -17,7 +17,11 @@ public final class Words {
 
     /** A bound. */
     public static String bound(Bound bound) {
-        return bound == Bound.LAID_DOWN ? "laid down" : "carried through";
+        return switch (bound) {
+            case LAID_DOWN -> "laid down";
+            case CARRIED_THROUGH -> "carried through";
+            case WITH_BED -> "with the bed";
+        };
     }
 
     /** What an unknown split is taken as in a variant; empty where all splits are known. */

@@ -61,8 +61,13 @@ final class ChemistryStep {
                 settings.value("mercury.droplet-passivation"));
     }
 
-    /** A setting by flow state and kind of reach; NaN where it has no value, which the reader lets pass where none is needed. */
     private ByStateAndKind varying(String path) {
+        return varying(scenario, path);
+    }
+
+    /** A setting by flow state and kind of reach; NaN where it has no value, which the reader lets pass where none is needed. */
+    static ByStateAndKind varying(ScenarioInput scenario, String path) {
+        Settings settings = scenario.settings();
         return ByStateAndKind.of(scenario.states().size(), (state, kind) -> {
             String name = scenario.states().get(state).name();
             return settings.has(path, name, kind.word()) ? settings.value(path, name, kind.word()) : Double.NaN;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
@@ -57,6 +58,10 @@ public final class MainRun {
         progress.step("screen");
         Breaks breaks = Breaks.of(scenario, basin, result);
         ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes, breaks);
+        if (scenario.history().isPresent()) {
+            progress.step("go through the years");
+        }
+        Optional<YearsRun> years = HistoryStep.run(scenario, basin, result, screened.screening());
         List<String> sampleWarnings = new ArrayList<>();
         List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
@@ -74,6 +79,7 @@ public final class MainRun {
                 water,
                 result,
                 screened.screening(),
+                years,
                 screened.gaps(),
                 breaks,
                 SteadyRun.changeOnHalving(input, result),

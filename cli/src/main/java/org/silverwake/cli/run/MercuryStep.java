@@ -29,7 +29,7 @@ final class MercuryStep {
     static TransportInput input(ScenarioInput scenario, Basin basin, Water water) {
         Settings settings = scenario.settings();
         ChemistryStep chemistry = new ChemistryStep(scenario);
-        return new TransportInput(
+        TransportInput input = new TransportInput(
                 water.hydraulics(),
                 scenario.solids().classes().stream().map(MercuryStep::particles).toList(),
                 scenario.states().stream().map(MercuryStep::sediment).toList(),
@@ -52,6 +52,9 @@ final class MercuryStep {
                         settings.value("mixing.transverse-coefficient"),
                         true),
                 chemistry.chemistry());
+        return scenario.bed()
+                .map(bed -> input.over(BedStep.input(scenario, bed, input)))
+                .orElse(input);
     }
 
     private static ParticleClass particles(ScenarioInput.SolidsClass given) {

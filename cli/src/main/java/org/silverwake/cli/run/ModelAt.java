@@ -76,7 +76,7 @@ final class ModelAt {
         double along = head && end ? between : end ? 1 : 0;
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds(part)) {
             StateSolution solution = result.solution(bound, state);
             int at = cell;
             for (int v = 0; v < result.variants(); v++) {

@@ -4,6 +4,7 @@
 package org.silverwake.cli.run;
 
 import java.util.List;
+import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.model.Water;
 import org.silverwake.model.screening.Screening;
@@ -17,6 +18,7 @@ import org.silverwake.model.transport.SteadyResult;
  * @param water its water
  * @param result solids and mercury
  * @param screening the answers
+ * @param years river and bed through the years, where the scenario has a history
  * @param gaps "no national value" lines
  * @param breaks where mercury leaves the network though water may go on
  * @param changeOnHalving what cutting cells once more in two changes [-]
@@ -30,6 +32,7 @@ public record Outcome(
         Water water,
         SteadyResult result,
         Screening screening,
+        Optional<YearsRun> years,
         List<String> gaps,
         Breaks breaks,
         double changeOnHalving,

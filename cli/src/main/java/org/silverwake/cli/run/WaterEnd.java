@@ -50,7 +50,7 @@ record WaterEnd(int node, List<Integer> reaches, double low, double high) {
     private static WaterEnd of(RiverNetwork network, SteadyResult result, int node, List<Integer> reaches) {
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds()) {
             for (int v = 0; v < result.variants(); v++) {
                 double year = 0;
                 for (int s = 0; s < result.input().stateCount(); s++) {

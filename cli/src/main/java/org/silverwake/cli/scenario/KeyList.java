@@ -31,6 +31,8 @@ final class KeyList {
         water(keys);
         solids(keys);
         mercury(keys);
+        BedSection.keys(keys);
+        HistorySection.keys(keys);
         tables(keys);
         samples(keys);
         ReachClassSection.keys(keys);

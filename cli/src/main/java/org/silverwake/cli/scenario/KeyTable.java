@@ -27,6 +27,7 @@ public final class KeyTable {
             Map.entry("elevation-lower", Dimension.LENGTH),
             Map.entry("discharge", Dimension.DISCHARGE),
             Map.entry("headwater-discharge", Dimension.DISCHARGE),
+            Map.entry("bed-content", Dimension.MASS_CONTENT),
             Map.entry("manning-n", Dimension.DIMENSIONLESS))));
 
     /** Those of them that may be mapped once per flow state. */

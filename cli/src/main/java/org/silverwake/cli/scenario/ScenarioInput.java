@@ -34,6 +34,8 @@ public record ScenarioInput(
         Channel channel,
         Solids solids,
         Mercury mercury,
+        Optional<Bed> bed,
+        Optional<HistoryPlan> history,
         Background background,
         Settings settings,
         List<Site> sites,
@@ -245,6 +247,35 @@ public record ScenarioInput(
 
     /** A size class of droplets: diameter [m], share of all droplets [-]. */
     public record DropletClass(String name, double diameter, double share) {}
+
+    /** The bed that all flow states share: whether erosion is given rather than burial. Its numbers are settings. */
+    public record Bed(boolean erosionGiven) {}
+
+    /**
+     * Years to go through: the first, how many, the order of flow states in a year (empty where they are taken together), the
+     * bed's content in the beginning [kg/kg], and changes of what sites release, by year.
+     */
+    public record HistoryPlan(
+            int firstYear, int years, List<Integer> order, OptionalDouble bedContent, List<Change> changes) {
+        /** Copies the lists. */
+        public HistoryPlan {
+            order = List.copyOf(order);
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /** From a year on, the sites named (or of the groups named; all where none is) release so many times what is stated. */
+    public record Change(String name, int year, double factor, List<String> sites) {
+        /** Copies the list. */
+        public Change {
+            sites = List.copyOf(sites);
+        }
+
+        /** Whether it holds for a site. */
+        public boolean holdsFor(Site site) {
+            return sites.isEmpty() || sites.contains(site.name()) || sites.contains(site.group());
+        }
+    }
 
     /** Mercury that is there without the sites: content of river solids [kg/kg]. */
     public record Background(double solidsContent) {}

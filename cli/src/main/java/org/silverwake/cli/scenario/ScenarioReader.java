@@ -126,6 +126,8 @@ public final class ScenarioReader {
                 WaterSection.channel(root.at("channel"), rivers, settings, names),
                 solids,
                 mercury,
+                BedSection.read(root, mercury, solids.classes(), settings),
+                HistorySection.read(root.at("history"), names, siteList),
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
                 siteList,

@@ -11,9 +11,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.silverwake.cli.scenario.ScenarioInput.Change;
 import org.silverwake.cli.scenario.ScenarioInput.Column;
 import org.silverwake.cli.scenario.ScenarioInput.DropletClass;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
+import org.silverwake.cli.scenario.ScenarioInput.HistoryPlan;
 import org.silverwake.cli.scenario.ScenarioInput.Outlet;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
@@ -63,6 +65,8 @@ public final class ScenarioWriter {
         water();
         solids();
         mercury();
+        bed();
+        history();
         settings();
         new TableWriter(input, json).write();
         new ReachClassWriter(json, this::relative).write(input.reachClasses());
@@ -180,6 +184,41 @@ public final class ScenarioWriter {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    private void bed() throws IOException {
+        if (input.bed().isPresent()) {
+            json.writeObjectFieldStart("bed");
+            json.writeBooleanField("modelled", true);
+            json.writeStringField("given", input.bed().get().erosionGiven() ? "erosion" : "burial");
+            json.writeEndObject();
+        }
+    }
+
+    private void history() throws IOException {
+        if (input.history().isEmpty()) {
+            return;
+        }
+        HistoryPlan plan = input.history().get();
+        json.writeObjectFieldStart("history");
+        json.writeNumberField("start", plan.firstYear());
+        json.writeNumberField("years", plan.years());
+        json.writeBooleanField("together", plan.order().isEmpty());
+        texts(
+                "order",
+                plan.order().stream().map(s -> input.states().get(s).name()).toList());
+        number(json, "bed-content [kg/kg]", plan.bedContent());
+        json.writeArrayFieldStart("changes");
+        for (Change change : plan.changes()) {
+            json.writeStartObject();
+            json.writeStringField("name", change.name());
+            json.writeNumberField("year", change.year());
+            json.writeNumberField("factor [-]", change.factor());
+            texts("sites", change.sites());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void settings() throws IOException {

@@ -29,6 +29,8 @@ final class WorkbookPlan {
             "mercury.forms",
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
+            "history.order",
+            "history.changes.*.sites",
             "reach-classes.*.guidelines",
             "reach-classes.*.values",
             "samples.file",
@@ -65,6 +67,7 @@ final class WorkbookPlan {
             "reach-classes",
             "outputs.profiles",
             "units",
+            "history.changes",
             "practices",
             "settings",
             MORE);

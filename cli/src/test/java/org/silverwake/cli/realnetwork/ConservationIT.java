@@ -58,7 +58,7 @@ class ConservationIT {
         double released = result.input().sites().stream()
                 .mapToDouble((SiteRelease s) -> s.mercury().get(0))
                 .sum();
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : Bound.both()) {
             StateSolution solution = result.solution(bound, 0);
             double out = IntStream.range(0, reaches.size())
                     .filter(reaches.basin().network()::isOutlet)

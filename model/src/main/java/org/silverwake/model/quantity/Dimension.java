@@ -30,7 +30,7 @@ public enum Dimension {
     /** Velocities [m/s]. */
     VELOCITY(
             "velocity",
-            "m/s 1|cm/s 1e-2|mm/s 1e-3|um/s 1e-6|m/h 1:3600|km/h 1000:3600|m/d 1:86400|cm/yr 1e-2:31557600|mm/yr 1e-3:31557600|ft/s 0.3048"),
+            "m/s 1|cm/s 1e-2|mm/s 1e-3|um/s 1e-6|m/h 1:3600|km/h 1000:3600|m/d 1:86400|cm/d 1e-2:86400|cm/yr 1e-2:31557600|mm/yr 1e-3:31557600|ft/s 0.3048"),
     /** Discharge per drainage area [m/s]. */
     SPECIFIC_DISCHARGE(
             "specific discharge",
@@ -41,6 +41,10 @@ public enum Dimension {
     MASS_FLOW(
             "mass per time",
             "kg/s 1|g/s 1e-3|mg/s 1e-6|kg/h 1:3600|g/h 1e-3:3600|t/h 1e3:3600|kg/d 1:86400|g/d 1e-3:86400|t/d 1e3:86400|kg/yr 1:31557600|g/yr 1e-3:31557600|t/yr 1e3:31557600"),
+    /** Mass per area and time [kg/m2/s]. */
+    AREA_FLUX(
+            "mass per area and time",
+            "kg/m2/s 1|g/m2/s 1e-3|g/m2/d 1e-3:86400|kg/m2/yr 1:31557600|t/ha/yr 0.1:31557600"),
     /** Mass per volume of solid [kg/m3]. */
     DENSITY("density", "kg/m3 1|g/cm3 1000|t/m3 1000"),
     /** Mass per volume of water [kg/m3]. */

@@ -76,4 +76,27 @@ public record SiteRelease(
     public double exchangeable(int variant) {
         return exchangeableShare.orElse(variant == 0 ? 1 : 0);
     }
+
+    /**
+     * The same site when it releases so many times the mercury and the solids; its water stays.
+     *
+     * @param factor [-], at least 0
+     */
+    public SiteRelease times(double factor) {
+        return new SiteRelease(
+                name,
+                reach,
+                times(mercury, factor),
+                exchangeableShare,
+                classShares,
+                times(solids, factor),
+                water,
+                atBank,
+                furtherShares,
+                moreExtremes);
+    }
+
+    private static List<Double> times(List<Double> values, double factor) {
+        return values.stream().map(value -> value * factor).toList();
+    }
 }

@@ -72,7 +72,7 @@ public final class AbstractedMercury {
     private Range range(ToDoubleBiFunction<Bound, Integer> rate) {
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds()) {
             for (int v = 0; v < result.variants(); v++) {
                 double value = rate.applyAsDouble(bound, v);
                 low = Math.min(low, value);

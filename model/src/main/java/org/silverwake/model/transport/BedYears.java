@@ -79,10 +79,11 @@ public final class BedYears {
      * Runs a history.
      *
      * @param steady the steady result with a bed, whose cells and water are used
+     * @param parts parts of water samples of which every year's values are kept
      * @throws NumericalException if a year's budget does not close to 1e-8
      */
-    public static YearsResult run(SteadyResult steady, History history) {
-        return new BedYears(steady, history).run();
+    public static YearsResult run(SteadyResult steady, History history, List<SampledPart> parts) {
+        return new BedYears(steady, history).run(parts);
     }
 
     private void steps() {
@@ -113,8 +114,8 @@ public final class BedYears {
         }
     }
 
-    private YearsResult run() {
-        YearsResult result = new YearsResult(input, cells, history.years());
+    private YearsResult run(List<SampledPart> parts) {
+        YearsResult result = new YearsResult(input, cells, history.years(), parts);
         int era = -1;
         BedWater over = null;
         BedSteps steps = null;
@@ -129,7 +130,7 @@ public final class BedYears {
                 if (year == 0) {
                     begin(over);
                 }
-                result.era(nearBank(over));
+                result.water().era(nearBank(over));
                 releases.clear();
                 for (int s = 0; s < states; s++) {
                     releases.add(over.releases(s));
@@ -137,7 +138,7 @@ public final class BedYears {
             }
             steps.holdBack(stock, members);
             budget = total.next();
-            result.newYear();
+            result.water().newYear();
             for (int kind : kindOf) {
                 step(over, steps, releases, kind, result);
             }
@@ -208,7 +209,7 @@ public final class BedYears {
             }
             for (int s = 0; s < states; s++) {
                 if (weight[s] > 0 && input.hydraulics().water(s).isWet(r)) {
-                    result.leave(r, s, weight[s], duration);
+                    result.water().leave(r, s, weight[s], duration);
                     arriving.get(s).leave(r, load[s], 0);
                     if (input.hydraulics().reaches().network().isOutlet(r)) {
                         budget.add(YearBudget.Term.EXPORTED, load[s], weight[s]);
@@ -277,7 +278,7 @@ public final class BedYears {
                 }
                 over.addLosses(s, c, weight[s], time, budget);
                 StateHydraulics flow = water.get(s);
-                result.pass(over.rates(s), s, c, load[s], flow.head(c), out, flow.end(c));
+                result.water().pass(over.rates(s), s, c, load[s], flow.head(c), out, flow.end(c));
                 System.arraycopy(out, 0, load[s], 0, width);
             }
         }

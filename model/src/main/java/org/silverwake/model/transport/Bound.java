@@ -3,10 +3,19 @@
 
 package org.silverwake.model.transport;
 
-/** The two answers between which the river's own lies until its bed is modelled. */
+import java.util.List;
+
+/** What becomes of what settles: the two bounds, and between them the bed where it is modelled. */
 public enum Bound {
-    /** Everything settles at the gross rates; nothing returns. */
+    /** Mercury and tailings solids settle at gross rates; nothing returns. */
     LAID_DOWN,
-    /** Only the stated net sedimentation takes anything out; what settles otherwise comes back. */
-    CARRIED_THROUGH
+    /** Only the stated net sedimentation stays down. */
+    CARRIED_THROUGH,
+    /** The bed that all flow states share takes in and gives back. */
+    WITH_BED;
+
+    /** The two bounds, which every run has. */
+    public static List<Bound> both() {
+        return List.of(LAID_DOWN, CARRIED_THROUGH);
+    }
 }

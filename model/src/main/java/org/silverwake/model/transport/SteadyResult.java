@@ -18,7 +18,7 @@ import org.silverwake.model.water.StateHydraulics;
 /**
  * What a steady run found, by reach. Water values are the largest among a reach's cell heads (after mixing, where there is
  * water) and ends, near-bank values included; bed values the length-weighted mean of its cells. "Low" and "high" are taken over
- * both bounds and, where a site's split is not known, its extremes.
+ * all bounds and, where a site's split is not known, its extremes.
  */
 public final class SteadyResult {
     /** Share of what was released above, or of a reach's load, from which on a load counts in quality figures [-]. */
@@ -64,9 +64,28 @@ public final class SteadyResult {
         return cells;
     }
 
-    /** The solution of a state in a bound. */
+    /**
+     * The solution of a state in a bound.
+     *
+     * @throws java.util.NoSuchElementException if it is that with a bed and there is none
+     */
     public StateSolution solution(Bound bound, int state) {
-        return (bound == Bound.LAID_DOWN ? laidDown : carried).get(state);
+        return switch (bound) {
+            case LAID_DOWN -> laidDown.get(state);
+            case CARRIED_THROUGH -> carried.get(state);
+            case WITH_BED -> bed.orElseThrow().solution(state);
+        };
+    }
+
+    /** Both bounds, and that with a bed where it is modelled. */
+    public List<Bound> bounds() {
+        return bed.isPresent() ? List.of(Bound.values()) : Bound.both();
+    }
+
+    /** Those that tell of a part of a sample: of MeHg, which beds make, the two without a bed tell nothing where there is one. */
+    public List<Bound> bounds(SampledPart part) {
+        boolean ofBeds = bed.isPresent() && part.weight(layout, layout.exchangeable(), 1) == 0;
+        return ofBeds ? List.of(Bound.WITH_BED) : bounds();
     }
 
     /** River and bed together, between the bounds; empty where the bed is not modelled. */
@@ -116,14 +135,19 @@ public final class SteadyResult {
         return largest;
     }
 
-    /** Largest background value in a reach [kg/m3]; 0 where there is no water. */
+    /** Largest background value in a reach [kg/m3], with a bed the higher of that with it; 0 where there is no water. */
     public double background(int state, int reach, SampledPart part) {
-        StateSolution solution = solution(Bound.CARRIED_THROUGH, state);
         double largest = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
-            for (Place place : Place.values()) {
-                if (solution.hasWater(c, place)) {
-                    largest = Math.max(largest, solution.background(part, c, place));
+        for (Bound bound : bounds()) {
+            if (bound == Bound.LAID_DOWN) {
+                continue; // the same load as carried through
+            }
+            StateSolution solution = solution(bound, state);
+            for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+                for (Place place : Place.values()) {
+                    if (solution.hasWater(c, place)) {
+                        largest = Math.max(largest, solution.background(part, c, place));
+                    }
                 }
             }
         }
@@ -133,7 +157,7 @@ public final class SteadyResult {
     /** Lower of {@link #largest} over bounds and variants [kg/m3]. */
     public double low(int state, int reach, SampledPart part) {
         double low = Double.POSITIVE_INFINITY;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : bounds(part)) {
             for (int v = 0; v < variants(); v++) {
                 low = Math.min(low, largest(bound, v, state, reach, part));
             }
@@ -144,7 +168,7 @@ public final class SteadyResult {
     /** Higher of {@link #largest} over bounds and variants [kg/m3]. */
     public double high(int state, int reach, SampledPart part) {
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : bounds(part)) {
             for (int v = 0; v < variants(); v++) {
                 high = Math.max(high, largest(bound, v, state, reach, part));
             }
@@ -175,9 +199,13 @@ public final class SteadyResult {
 
     /**
      * Content of what lays down on a reach's bed [kg/kg dry]: mercury deposited over solids deposited, gross, over the year;
-     * length-weighted over cells where solids deposit.
+     * length-weighted over cells where solids deposit. With a bed, the content of its active layer. Only where the bed is
+     * assessed.
      */
     public double bed(Bound bound, int variant, int reach) {
+        if (bound == Bound.WITH_BED) {
+            return bed.orElseThrow().content(reach, variant);
+        }
         return bedMean(
                 bound,
                 reach,
@@ -187,7 +215,7 @@ public final class SteadyResult {
     /** Lowest of {@link #bed} over bounds and variants [kg/kg dry]. */
     public double bedLow(int reach) {
         double low = Double.POSITIVE_INFINITY;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : bounds()) {
             for (int v = 0; v < variants(); v++) {
                 low = Math.min(low, bed(bound, v, reach));
             }
@@ -198,7 +226,7 @@ public final class SteadyResult {
     /** Highest of {@link #bed} over bounds and variants [kg/kg dry]. */
     public double bedHigh(int reach) {
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : bounds()) {
             for (int v = 0; v < variants(); v++) {
                 high = Math.max(high, bed(bound, v, reach));
             }
@@ -208,7 +236,9 @@ public final class SteadyResult {
 
     /** The same of background mercury alone [kg/kg dry]. */
     public double backgroundBed(int reach) {
-        return bedMean(Bound.LAID_DOWN, reach, StateSolution::backgroundDeposition);
+        double laid = bedMean(Bound.LAID_DOWN, reach, StateSolution::backgroundDeposition);
+        return bed.map(answer -> Math.max(laid, answer.backgroundContent(reach)))
+                .orElse(laid);
     }
 
     private interface CellValue {
@@ -238,7 +268,7 @@ public final class SteadyResult {
     /** Worst relative closure over states, bounds and variants [-], of released mercury and of background each by itself. */
     public double worstClosure() {
         double worst = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : bounds()) {
             for (int s = 0; s < input.stateCount(); s++) {
                 for (int v = 0; v < variants(); v++) {
                     worst = Math.max(worst, solution(bound, s).worstClosure(v));

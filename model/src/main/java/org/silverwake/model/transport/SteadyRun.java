@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.model.numerics.NumericalException;
 import org.silverwake.model.quantity.Quantity;
@@ -46,7 +47,7 @@ public final class SteadyRun {
             double[] above = result.releasedAbove(s);
             StateHydraulics water = StateHydraulics.of(input.hydraulics(), finer, s);
             BackgroundSweep background = BackgroundSweep.run(input, finer, water);
-            for (Bound bound : Bound.values()) {
+            for (Bound bound : Bound.both()) {
                 // one at a time: a large network would not hold them all
                 StateSolution fine = StateSolution.solve(input, finer, water, background, bound);
                 requireClosed(s, bound, fine);
@@ -89,7 +90,7 @@ public final class SteadyRun {
         bed.ifPresent(SteadyRun::requireClosed);
         SteadyResult result = new SteadyResult(input, cells, laidDown, carried, bed);
         for (int s = 0; s < input.stateCount(); s++) {
-            for (Bound bound : Bound.values()) {
+            for (Bound bound : result.bounds()) {
                 requireClosed(s, bound, result.solution(bound, s));
             }
         }
@@ -113,7 +114,7 @@ public final class SteadyRun {
             if (!(closure <= CLOSURE)) {
                 throw new NumericalException(
                         "flow state " + (state + 1) + " of the scenario, "
-                                + (bound == Bound.LAID_DOWN ? "laid down" : "carried through"),
+                                + bound.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         "the mercury budget does not close: " + closure + " of what enters is left over, at most "
                                 + CLOSURE + " is allowed; nothing was written; please report it with the scenario",
                         closure);

@@ -47,7 +47,7 @@ public final class SuspendedValues {
     /** Mercury on suspended solids [kg/kg dry], lowest over bounds and variants; there must be solids. */
     public double contentLow(int state, int reach, SampledPart whole) {
         double low = Double.POSITIVE_INFINITY;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds(whole)) {
             for (int v = 0; v < result.variants(); v++) {
                 low = Math.min(low, content(bound, v, state, reach, whole));
             }
@@ -58,7 +58,7 @@ public final class SuspendedValues {
     /** Mercury on suspended solids [kg/kg dry], highest over bounds and variants. */
     public double contentHigh(int state, int reach, SampledPart whole) {
         double high = 0;
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : result.bounds(whole)) {
             for (int v = 0; v < result.variants(); v++) {
                 high = Math.max(high, content(bound, v, state, reach, whole));
             }

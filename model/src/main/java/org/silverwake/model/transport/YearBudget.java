@@ -91,6 +91,11 @@ final class YearBudget {
         return store[member];
     }
 
+    /** What the beds held in the beginning [kg]. */
+    double began(int member) {
+        return began[member];
+    }
+
     /** Worst relative closure over members [-], of what was there and came in. */
     double closure() {
         double worst = 0;

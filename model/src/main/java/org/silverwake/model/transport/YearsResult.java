@@ -4,19 +4,16 @@
 package org.silverwake.model.transport;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.StateLayout;
-import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.water.Cells;
 
 /**
  * Bed and water of every reach year by year, and where all mercury is. Values hold background. Low and high are over the
  * variants of an unknown split. A reach's water value is the largest among the heads and ends of its cells, near-bank values
- * included; its bed value the length-weighted mean of its cells.
+ * included; its bed value, at the year's end, the length-weighted mean of its cells.
  */
 public final class YearsResult {
     private final TransportInput input;
@@ -27,43 +24,16 @@ public final class YearsResult {
     private final int variants;
     private final int members;
     private final int methyl;
-    private final Map<Series, float[]> low = new EnumMap<>(Series.class);
-    private final Map<Series, float[]> high = new EnumMap<>(Series.class);
+    private final WaterYears water;
+    private final YearBand bed;
+    private final Optional<YearBand> bedMethyl;
     private final List<YearBudget> budgets = new ArrayList<>();
-    private final double[][][] mean;
-    private final double[][][] worst;
-    private final double[][][] now;
-    private List<NearBank> nearBank = List.of();
+    private final double[][] total;
+    private final double[][] made;
     private double[] lastStock = new double[0];
     private double worstClosure;
 
-    /** What is kept of every reach and year. */
-    public enum Series {
-        /** All mercury in the bed's solids at the year's end [kg/kg dry]. */
-        BED_TOTAL,
-        /** MeHg in the bed's solids at the year's end [kg/kg dry]. */
-        BED_METHYL,
-        /** All mercury of whole water, mean of the year [kg/m3]. */
-        WHOLE_MEAN,
-        /** All mercury of whole water, highest in the year [kg/m3]. */
-        WHOLE_WORST,
-        /** All mercury of filtered water, mean of the year [kg/m3]. */
-        FILTERED_MEAN,
-        /** All mercury of filtered water, highest in the year [kg/m3]. */
-        FILTERED_WORST,
-        /** MeHg of whole water, mean of the year [kg/m3]. */
-        METHYL_WHOLE_MEAN,
-        /** MeHg of whole water, highest in the year [kg/m3]. */
-        METHYL_WHOLE_WORST,
-        /** MeHg of filtered water, mean of the year [kg/m3]. */
-        METHYL_FILTERED_MEAN,
-        /** MeHg of filtered water, highest in the year [kg/m3]. */
-        METHYL_FILTERED_WORST
-    }
-
-    private static final int MEASURES = 4;
-
-    YearsResult(TransportInput input, Cells cells, int years) {
+    YearsResult(TransportInput input, Cells cells, int years, List<SampledPart> parts) {
         this.input = input;
         this.cells = cells;
         this.layout = input.layout();
@@ -72,111 +42,38 @@ public final class YearsResult {
         this.variants = input.variantCount();
         this.members = variants + 1;
         this.methyl = layout.find(Form.METHYL).orElse(-1);
-        for (Series series : Series.values()) {
-            if (methyl >= 0 || !series.name().contains("METHYL")) {
-                low.put(series, new float[years * reaches]);
-                high.put(series, new float[years * reaches]);
-            }
-        }
-        this.mean = new double[MEASURES][variants][reaches];
-        this.worst = new double[MEASURES][variants][reaches];
-        this.now = new double[input.stateCount()][MEASURES][variants];
+        this.water = new WaterYears(input, cells, years, parts);
+        this.bed = new YearBand(years, reaches);
+        this.bedMethyl = methyl >= 0 ? Optional.of(new YearBand(years, reaches)) : Optional.empty();
+        this.total = new double[variants][reaches];
+        this.made = new double[variants][reaches];
     }
 
-    /** Takes the near-bank values of a new era. */
-    void era(List<NearBank> banks) {
-        nearBank = List.copyOf(banks);
-    }
-
-    void newYear() {
-        for (int k = 0; k < MEASURES; k++) {
-            for (int v = 0; v < variants; v++) {
-                Arrays.fill(mean[k][v], 0);
-                Arrays.fill(worst[k][v], 0);
-            }
-        }
-    }
-
-    /** Looks at a cell's head and end; the reach keeps the largest. */
-    void pass(CellRates rates, int state, int c, double[] head, double headFlow, double[] end, double endFlow) {
-        look(rates, state, c, head, headFlow, true);
-        look(rates, state, c, end, endFlow, false);
-    }
-
-    private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
-        if (!(discharge > 0)) {
-            return;
-        }
-        NearBank bank = nearBank.get(state);
-        boolean marked = bank.isMarked(cells.reach(c));
-        double[][] largest = now[state];
-        for (int v = 0; v < variants; v++) {
-            double whole = 0;
-            double filtered = 0;
-            double methylWhole = 0;
-            double methylFiltered = 0;
-            for (int form = 0; form < layout.count(); form++) {
-                double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
-                if (marked) {
-                    value += atHead ? bank.head(c, form, v) : bank.end(c, form, v);
-                }
-                double passes = value * rates.filtered(c, form);
-                whole += layout.isSampled(form) ? value : 0;
-                filtered += passes;
-                if (form == methyl) {
-                    methylWhole = value;
-                    methylFiltered = passes;
-                }
-            }
-            largest[0][v] = Math.max(largest[0][v], whole);
-            largest[1][v] = Math.max(largest[1][v], filtered);
-            largest[2][v] = Math.max(largest[2][v], methylWhole);
-            largest[MEASURES - 1][v] = Math.max(largest[MEASURES - 1][v], methylFiltered);
-        }
-    }
-
-    /** Ends a reach in a flow state of a step. */
-    void leave(int reach, int state, double weight, double duration) {
-        double share = weight * duration / Quantity.SECONDS_PER_YEAR;
-        for (int k = 0; k < MEASURES; k++) {
-            for (int v = 0; v < variants; v++) {
-                mean[k][v][reach] += share * now[state][k][v];
-                worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
-                now[state][k][v] = 0;
-            }
-        }
+    /** What hears of the water. */
+    WaterYears water() {
+        return water;
     }
 
     void endYear(int year, BedWater over, double[] stock, YearBudget budget, double closure) {
         budgets.add(budget);
         worstClosure = Math.max(worstClosure, closure);
         lastStock = stock;
-        Series[] water = Series.values();
-        int first = Series.WHOLE_MEAN.ordinal();
+        water.endYear(year);
         for (int r = 0; r < reaches; r++) {
-            for (int k = 0; k < (methyl >= 0 ? MEASURES : 2); k++) {
-                keep(water[first + 2 * k], year, r, mean[k]);
-                keep(water[first + 2 * k + 1], year, r, worst[k]);
+            contents(over, r, stock);
+            bed.put(year, r, total);
+            if (bedMethyl.isPresent()) {
+                bedMethyl.get().put(year, r, made);
             }
-            bed(over, year, r, stock);
         }
     }
 
-    private void keep(Series series, int year, int reach, double[][] values) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (double[] variant : values) {
-            least = Math.min(least, variant[reach]);
-            most = Math.max(most, variant[reach]);
-        }
-        low.get(series)[year * reaches + reach] = (float) least;
-        high.get(series)[year * reaches + reach] = (float) most;
-    }
-
-    private void bed(BedWater over, int year, int reach, double[] stock) {
-        double[][] total = new double[variants][1];
-        double[][] made = new double[variants][1];
+    private void contents(BedWater over, int reach, double[] stock) {
         double length = 0;
+        for (int v = 0; v < variants; v++) {
+            total[v][reach] = 0;
+            made[v][reach] = 0;
+        }
         for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
             double solids = over.exchange().solids(c);
             if (solids > 0) {
@@ -185,31 +82,16 @@ public final class YearsResult {
                     int at = (c * layout.count() + form) * members;
                     for (int v = 0; v < variants; v++) {
                         double content = (stock[at + v] + stock[at + members - 1]) / solids * cells.length(c);
-                        total[v][0] += content;
-                        made[v][0] += form == methyl ? content : 0;
+                        total[v][reach] += content;
+                        made[v][reach] += form == methyl ? content : 0;
                     }
                 }
             }
         }
-        for (int v = 0; v < variants; v++) {
-            total[v][0] = length > 0 ? total[v][0] / length : 0;
-            made[v][0] = length > 0 ? made[v][0] / length : 0;
+        for (int v = 0; v < variants && length > 0; v++) {
+            total[v][reach] /= length;
+            made[v][reach] /= length;
         }
-        keepOne(Series.BED_TOTAL, year, reach, total);
-        if (methyl >= 0) {
-            keepOne(Series.BED_METHYL, year, reach, made);
-        }
-    }
-
-    private void keepOne(Series series, int year, int reach, double[][] values) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (double[] variant : values) {
-            least = Math.min(least, variant[0]);
-            most = Math.max(most, variant[0]);
-        }
-        low.get(series)[year * reaches + reach] = (float) least;
-        high.get(series)[year * reaches + reach] = (float) most;
     }
 
     /** Number of years [-]. */
@@ -217,23 +99,30 @@ public final class YearsResult {
         return years;
     }
 
-    /** Whether a series was kept: those of MeHg only where it is carried. */
-    public boolean has(Series series) {
-        return low.containsKey(series);
+    /** All mercury in the bed [kg/kg dry]. */
+    public YearBand bed() {
+        return bed;
     }
 
-    /** Lowest value of a series over variants in a year, counted from 0 [kg/m3 or kg/kg]. */
-    public double low(Series series, int year, int reach) {
-        return low.get(series)[year * reaches + reach];
+    /** MeHg in the bed [kg/kg dry]; empty where it is not carried. */
+    public Optional<YearBand> bedMethyl() {
+        return bedMethyl;
     }
 
-    /** Highest value of a series over variants in a year, counted from 0 [kg/m3 or kg/kg]. */
-    public double high(Series series, int year, int reach) {
-        return high.get(series)[year * reaches + reach];
+    /** Mean over the year of a part of the water, by its place in the list asked for [kg/m3]. */
+    public YearBand mean(int part) {
+        return water.mean(part);
+    }
+
+    /** Highest value in the year of a part of the water, by its place in the list asked for [kg/m3]. */
+    public YearBand worst(int part) {
+        return water.worst(part);
     }
 
     /** Where released mercury is. */
     public enum Whereabouts {
+        /** Was in the beds in the beginning, above background. */
+        BEGAN,
         /** Came in from sites. */
         RELEASED,
         /** In the active layer of all beds. */
@@ -256,6 +145,7 @@ public final class YearsResult {
     public double amount(Whereabouts where, int year, int variant) {
         YearBudget budget = budgets.get(year);
         return switch (where) {
+            case BEGAN -> budget.began(variant);
             case RELEASED -> budget.amount(YearBudget.Term.ENTERED, variant);
             case BED -> budget.store(variant);
             case BURIED -> budget.amount(YearBudget.Term.BURIED, variant);

@@ -139,7 +139,9 @@ class BedTest {
         TestBed bed = allFormsBed();
         SteadyResult steady = run(river, bed);
         YearsResult years = BedYears.run(
-                steady, new History(2000, List.of(new Era(0, steady.input().sites())), List.of(), Optional.empty()));
+                steady,
+                new History(2000, List.of(new Era(0, steady.input().sites())), List.of(), Optional.empty()),
+                List.of());
         double[] last = years.lastStock();
         double[] balanced = steady.bedAnswer().orElseThrow().stocks().flat();
         for (int i = 0; i < last.length; i++) {
@@ -157,9 +159,11 @@ class BedTest {
                         50,
                         List.of(new Era(0, steady.input().sites()), new Era(20, List.of())),
                         List.of(0, 1, 2, 1),
-                        Optional.empty()));
+                        Optional.empty()),
+                List.of(SteadyResult.Fraction.FILTERED));
         assertThat(years.worstClosure()).isLessThan(1e-10);
-        assertThat(years.high(YearsResult.Series.BED_TOTAL, 19, 3))
-                .isGreaterThan(years.high(YearsResult.Series.BED_TOTAL, 49, 3));
+        assertThat(years.bed().high(19, 3)).isGreaterThan(years.bed().high(49, 3));
+        assertThat(years.mean(0).high(19, 3)).isGreaterThan(years.mean(0).high(49, 3));
+        assertThat(years.worst(0).high(49, 3)).isGreaterThan(years.mean(0).high(49, 3));
     }
 }

@@ -48,7 +48,7 @@ final class BedYearsBenchmark {
                     order,
                     Optional.empty());
             long begin = System.nanoTime();
-            YearsResult years = BedYears.run(steady, history);
+            YearsResult years = BedYears.run(steady, history, List.of(SteadyResult.Fraction.values()));
             double taken = (System.nanoTime() - begin) / 1e9;
             System.out.printf(
                     "steady %.1f s, years %.1f s, %d cells, closure %.1e, memory %d MB%n",

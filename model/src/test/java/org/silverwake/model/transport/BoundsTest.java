@@ -176,7 +176,7 @@ class BoundsTest {
         river.site("r0", 2e-7, 0.5);
         SteadyResult result = river.run();
         double sorbed = 120 * 0.06 / (1 + 120 * 0.06);
-        for (Bound bound : Bound.values()) {
+        for (Bound bound : Bound.both()) {
             StateSolution solution = result.solution(bound, 0);
             assertThat(solution.loadOut(1, 1, 0) / (1e-7 * StrictMath.exp(-18.0 / 15)))
                     .isCloseTo(1, within(SAME));
@@ -199,7 +199,7 @@ class BoundsTest {
         for (int r = 0; r < 4; r++) {
             double low = Double.POSITIVE_INFINITY;
             double high = 0;
-            for (Bound bound : Bound.values()) {
+            for (Bound bound : Bound.both()) {
                 for (int v = 0; v < 2; v++) {
                     double value = result.largest(bound, v, 0, r, Fraction.WHOLE);
                     low = Math.min(low, value);

@@ -103,7 +103,7 @@ class FormsTest {
             for (double scale : new double[] {1e-5, 1, 1e5}) {
                 SteadyResult result = river(seed, scale).run();
                 StateLayout layout = result.input().layout();
-                for (Bound bound : Bound.values()) {
+                for (Bound bound : Bound.both()) {
                     StateSolution solution = result.solution(bound, 0);
                     for (int v = 0; v < result.variants(); v++) {
                         Balance balance = solution.releasedBalance(v);

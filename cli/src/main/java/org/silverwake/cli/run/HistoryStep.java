@@ -1,0 +1,95 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.run;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.Change;
+import org.silverwake.cli.scenario.ScenarioInput.HistoryPlan;
+import org.silverwake.model.release.SiteRelease;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Medium;
+import org.silverwake.model.screening.ReachValues;
+import org.silverwake.model.screening.ReachValues.Measure;
+import org.silverwake.model.screening.Screening;
+import org.silverwake.model.screening.Substance;
+import org.silverwake.model.transport.BedYears;
+import org.silverwake.model.transport.History;
+import org.silverwake.model.transport.SampledPart;
+import org.silverwake.model.transport.SteadyResult;
+
+/** River and bed through the years, as the scenario's history says. */
+final class HistoryStep {
+    private static final String CONTENT = "bed-content";
+
+    private HistoryStep() {}
+
+    static Optional<YearsRun> run(ScenarioInput scenario, Basin basin, SteadyResult steady, Screening screening) {
+        if (scenario.history().isEmpty()) {
+            return Optional.empty();
+        }
+        HistoryPlan plan = scenario.history().get();
+        List<Measure> measures = measures(scenario, screening);
+        List<SampledPart> parts =
+                measures.stream().map(m -> (SampledPart) m.observable()).toList();
+        History history = new History(
+                plan.years(), eras(scenario, plan, steady.input().sites()), plan.order(), content(plan, basin));
+        return Optional.of(new YearsRun(
+                plan.firstYear(), scenario.mercury().substances(), measures, BedYears.run(steady, history, parts)));
+    }
+
+    /** What is kept of the water: total mercury always, and what guidelines of river water are values of. */
+    private static List<Measure> measures(ScenarioInput scenario, Screening screening) {
+        Set<Substance> carried = scenario.mercury().substances();
+        Set<Measure> measures = new LinkedHashSet<>(List.of(Measure.WHOLE_WATER, Measure.FILTERED_WATER));
+        for (Guideline guideline : screening.compared()) {
+            ReachValues.measure(guideline.observable(), carried)
+                    .filter(measure -> measure.medium() == Medium.SURFACE_WATER
+                            && measure.substance() != Substance.SUSPENDED_SOLIDS)
+                    .ifPresent(measures::add);
+        }
+        return List.copyOf(measures);
+    }
+
+    private static List<History.Era> eras(ScenarioInput scenario, HistoryPlan plan, List<SiteRelease> sites) {
+        Set<Integer> years = new TreeSet<>(List.of(plan.firstYear()));
+        plan.changes().forEach(change -> years.add(change.year()));
+        List<History.Era> eras = new ArrayList<>();
+        for (int year : years) {
+            List<SiteRelease> then = new ArrayList<>();
+            for (int i = 0; i < sites.size(); i++) {
+                then.add(sites.get(i).times(factor(scenario.sites().get(i), plan.changes(), year)));
+            }
+            eras.add(new History.Era(year - plan.firstYear(), then));
+        }
+        return eras;
+    }
+
+    /** The latest change that holds for a site by a year; as stated before any. */
+    private static double factor(ScenarioInput.Site site, List<Change> changes, int year) {
+        double factor = 1;
+        for (Change change : changes) {
+            if (change.year() <= year && change.holdsFor(site)) {
+                factor = change.factor();
+            }
+        }
+        return factor;
+    }
+
+    private static Optional<List<Double>> content(HistoryPlan plan, Basin basin) {
+        boolean mapped = false;
+        List<Double> content = new ArrayList<>();
+        for (int r = 0; r < basin.network().size(); r++) {
+            Double own = basin.reach(r).numbers().get(CONTENT);
+            mapped |= own != null;
+            content.add(own != null ? own : plan.bedContent().orElse(0));
+        }
+        return mapped || plan.bedContent().isPresent() ? Optional.of(content) : Optional.empty();
+    }
+}

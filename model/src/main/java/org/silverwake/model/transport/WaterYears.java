@@ -1,0 +1,125 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.model.transport;
+
+import java.util.Arrays;
+import java.util.List;
+import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.water.Cells;
+
+/** Water of every reach year by year, for some parts of a sample: its mean and its highest value in the year. */
+final class WaterYears {
+    private final StateLayout layout;
+    private final Cells cells;
+    private final List<SampledPart> parts;
+    private final int reaches;
+    private final int variants;
+    private final int members;
+    private final double[][][] now;
+    private final double[][][] mean;
+    private final double[][][] worst;
+    private final double[][] sum;
+    private final YearBand[] meanYears;
+    private final YearBand[] worstYears;
+    private List<NearBank> nearBank = List.of();
+
+    WaterYears(TransportInput input, Cells cells, int years, List<SampledPart> parts) {
+        this.layout = input.layout();
+        this.cells = cells;
+        this.parts = List.copyOf(parts);
+        this.reaches = input.hydraulics().reaches().size();
+        this.variants = input.variantCount();
+        this.members = variants + 1;
+        int n = parts.size();
+        this.now = new double[input.stateCount()][n][variants];
+        this.mean = new double[n][variants][reaches];
+        this.worst = new double[n][variants][reaches];
+        this.sum = new double[n][variants];
+        this.meanYears = new YearBand[n];
+        this.worstYears = new YearBand[n];
+        for (int k = 0; k < n; k++) {
+            meanYears[k] = new YearBand(years, reaches);
+            worstYears[k] = new YearBand(years, reaches);
+        }
+    }
+
+    /** Takes the near-bank values of a new era. */
+    void era(List<NearBank> banks) {
+        nearBank = List.copyOf(banks);
+    }
+
+    void newYear() {
+        for (int k = 0; k < parts.size(); k++) {
+            for (int v = 0; v < variants; v++) {
+                Arrays.fill(mean[k][v], 0);
+                Arrays.fill(worst[k][v], 0);
+            }
+        }
+    }
+
+    /** Looks at a cell's head and end; the reach keeps the largest. */
+    void pass(CellRates rates, int state, int c, double[] head, double headFlow, double[] end, double endFlow) {
+        look(rates, state, c, head, headFlow, true);
+        look(rates, state, c, end, endFlow, false);
+    }
+
+    private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
+        if (!(discharge > 0)) {
+            return;
+        }
+        NearBank bank = nearBank.get(state);
+        boolean marked = bank.isMarked(cells.reach(c));
+        for (double[] of : sum) {
+            Arrays.fill(of, 0);
+        }
+        for (int form = 0; form < layout.count(); form++) {
+            double filtered = rates.filtered(c, form);
+            for (int k = 0; k < sum.length; k++) {
+                double weight = parts.get(k).weight(layout, form, filtered);
+                for (int v = 0; v < variants && weight > 0; v++) {
+                    double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
+                    if (marked) {
+                        value += atHead ? bank.head(c, form, v) : bank.end(c, form, v);
+                    }
+                    sum[k][v] += weight * value;
+                }
+            }
+        }
+        for (int k = 0; k < sum.length; k++) {
+            for (int v = 0; v < variants; v++) {
+                now[state][k][v] = Math.max(now[state][k][v], sum[k][v]);
+            }
+        }
+    }
+
+    /** Ends a reach in a flow state of a step. */
+    void leave(int reach, int state, double weight, double duration) {
+        double share = weight * duration / Quantity.SECONDS_PER_YEAR;
+        for (int k = 0; k < parts.size(); k++) {
+            for (int v = 0; v < variants; v++) {
+                mean[k][v][reach] += share * now[state][k][v];
+                worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
+                now[state][k][v] = 0;
+            }
+        }
+    }
+
+    void endYear(int year) {
+        for (int k = 0; k < parts.size(); k++) {
+            for (int r = 0; r < reaches; r++) {
+                meanYears[k].put(year, r, mean[k]);
+                worstYears[k].put(year, r, worst[k]);
+            }
+        }
+    }
+
+    YearBand mean(int part) {
+        return meanYears[part];
+    }
+
+    YearBand worst(int part) {
+        return worstYears[part];
+    }
+}
