@@ -45,6 +45,8 @@ public final class Tables {
         water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"), form);
         CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"), form);
+        BedTable.write(outcome, folder.resolve("bed.csv"));
+        YearsTables.write(outcome, folder);
         SampleTables.write(outcome, folder);
     }
 

@@ -10,6 +10,7 @@ import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.YearsResult.Whereabouts;
 
 /** Words of fixed choices, as tables and pictures show them. */
 public final class Words {
@@ -32,6 +33,21 @@ public final class Words {
     /** A process of the budget. */
     public static String process(Balance.Process process) {
         return plain(process.name());
+    }
+
+    /** Where released mercury is. */
+    static String whereabouts(Whereabouts where) {
+        return switch (where) {
+            case BEGAN -> "in the beds at the beginning";
+            case RELEASED -> "released since";
+            case BED -> "in the beds";
+            case BURIED -> "buried below them";
+            case EVADED -> "gone to the air";
+            case EXPORTED -> "past the outlets";
+            case OVERBANK -> "on flooded land";
+            case ABSTRACTED -> "taken with water";
+            case HELD_DRY -> "held where there is no water";
+        };
     }
 
     /** A path of release. */

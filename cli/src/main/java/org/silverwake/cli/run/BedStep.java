@@ -56,7 +56,8 @@ final class BedStep {
                 varying("bed.methyl-ceiling"),
                 scenario.states().stream()
                         .map(ScenarioInput.FlowState::temperature)
-                        .toList());
+                        .toList(),
+                settings.value("bed.horizon"));
     }
 
     private ByStateAndKind varying(String path) {

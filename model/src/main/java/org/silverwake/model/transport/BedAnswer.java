@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.mercury.StateLayout;
@@ -23,9 +24,11 @@ public final class BedAnswer {
     private final BedStocks stocks;
     private final List<StateLoads> loads;
     private final List<StateSolution> solutions = new ArrayList<>();
+    private final OptionalInt afterYears;
 
-    BedAnswer(BedWater over, List<StateLoads> loads, BedStocks stocks) {
+    private BedAnswer(BedWater over, List<StateLoads> loads, BedStocks stocks, OptionalInt afterYears) {
         this.over = over;
+        this.afterYears = afterYears;
         this.cells = over.cells();
         this.layout = over.input().layout();
         this.variants = over.input().variantCount();
@@ -43,18 +46,52 @@ public final class BedAnswer {
         }
     }
 
-    /**
-     * The steady answer.
-     *
-     * @param horizon for how long a form is laid down that never leaves the bed again [s]
-     */
+    /** The answer in balance; a form that never leaves the bed again is laid down for the horizon. */
     static BedAnswer steady(BedWater over, double horizon) {
+        List<StateLoads> loads = loads(over);
+        return new BedAnswer(over, loads, BedSteady.solve(over, loads, horizon), OptionalInt.empty());
+    }
+
+    /** The answer after some years at the present rate, from stocks by cell, form and member [kg]. */
+    BedAnswer after(int years, double[] stock) {
+        List<StateLoads> loads = loads(over);
+        BedStocks then = stocks.with(stock);
+        BedSteady.carry(over, loads, then);
+        return new BedAnswer(over, loads, then, OptionalInt.of(years));
+    }
+
+    private static List<StateLoads> loads(BedWater over) {
         List<StateLoads> loads = new ArrayList<>();
         for (int s = 0; s < over.input().stateCount(); s++) {
             loads.add(over.loads(s));
         }
-        BedStocks stocks = BedSteady.solve(over, loads, horizon);
-        return new BedAnswer(over, loads, stocks);
+        return loads;
+    }
+
+    /** After how many years at the present rate it is [-]; empty where river and bed are in balance. */
+    public OptionalInt afterYears() {
+        return afterYears;
+    }
+
+    /**
+     * How long released mercury stays in a reach's bed in the mean, longest of its cells [s]; 0 where none is, infinite where
+     * some of it never leaves.
+     */
+    public double residence(int reach) {
+        double longest = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            longest = Math.max(longest, stocks.residence(c));
+        }
+        return longest;
+    }
+
+    /** The longest of {@link #residence} over all reaches [s]. */
+    public double longestResidence() {
+        double longest = 0;
+        for (int r = 0; r < over.input().hydraulics().reaches().size(); r++) {
+            longest = Math.max(longest, residence(r));
+        }
+        return longest;
     }
 
     /** The background's part of the loads, whose last member it is. */
@@ -150,6 +187,45 @@ public final class BedAnswer {
         return stocks.at(cell, form, variant);
     }
 
+    /** What a reach's bed holds of all forms, released mercury alone [kg]. */
+    public double stockOf(int reach, int variant) {
+        return sum(reach, (c, form) -> stocks.at(c, form, variant));
+    }
+
+    /** Rate at which a reach's bed buries all forms, released mercury alone [kg/s]. */
+    public double buriedOf(int reach, int variant) {
+        return sum(reach, (c, form) -> over.exchange().buried(c, form) * stocks.at(c, form, variant));
+    }
+
+    /** Rate at which a reach loses all forms over its banks in the mean of the year, released mercury alone [kg/s]. */
+    public double overbankOf(int reach, int variant) {
+        return sum(reach, (c, form) -> {
+            double rate = 0;
+            for (int s = 0; s < loads.size(); s++) {
+                if (over.water().get(s).isWet(c)) {
+                    rate += over.input().hydraulics().share(s)
+                            * over.rates(s).overbank(c, form)
+                            * loads.get(s).time(c, form, variant);
+                }
+            }
+            return rate;
+        });
+    }
+
+    private interface OfForm {
+        double in(int cell, int form);
+    }
+
+    private double sum(int reach, OfForm value) {
+        double sum = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            for (int form = 0; form < layout.count(); form++) {
+                sum += value.in(c, form);
+            }
+        }
+        return sum;
+    }
+
     /** What all beds hold of a form, released mercury alone [kg]. */
     public double stock(int form, int variant) {
         CompensatedSum sum = new CompensatedSum();
@@ -169,8 +245,8 @@ public final class BedAnswer {
     }
 
     /**
-     * Worst relative closure [-]: of the water of each flow state, and of the bed over the year, whose every form takes in
-     * what settles and gives up what it gives back and buries, released mercury and background each by itself.
+     * Worst relative closure [-]: of the water of each flow state, and, in balance, of the bed over the year, whose every form
+     * takes in what settles and gives up what it gives back and buries, released mercury and background each by itself.
      */
     public double worstClosure() {
         double worst = 0;
@@ -189,7 +265,8 @@ public final class BedAnswer {
             for (int form = 0; form < layout.count(); form++) {
                 difference.add(-buried(form, member));
             }
-            worst = Math.max(worst, in == 0 ? 0 : Math.abs(difference.value()) / in);
+            boolean balanced = afterYears.isEmpty() && in > 0;
+            worst = balanced ? Math.max(worst, Math.abs(difference.value()) / in) : worst;
         }
         return worst;
     }

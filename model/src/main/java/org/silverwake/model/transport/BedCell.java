@@ -148,6 +148,15 @@ final class BedCell {
         return sum;
     }
 
+    /** Whether a form ever leaves the bed, as itself or as another. */
+    boolean leaves(int form) {
+        boolean core = false;
+        for (int i = 0; i < this.core; i++) {
+            core |= leak[i] > 0;
+        }
+        return form < this.core ? core : leak[form] > 0 || leaving(form) > 0 && core;
+    }
+
     /** Rate at which a form leaves the cell for good [1/s]. */
     double leak(int form) {
         return leak[form];

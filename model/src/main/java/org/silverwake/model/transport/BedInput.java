@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.silverwake.model.mercury.ByStateAndKind;
 import org.silverwake.model.mercury.FirstOrder;
+import org.silverwake.model.quantity.Quantity;
 
 /**
  * The bed that all flow states share.
@@ -20,6 +21,8 @@ import org.silverwake.model.mercury.FirstOrder;
  * @param reactions in the bed, acting on all of a form there
  * @param methylCeiling content of MeHg above which no more is made [kg/kg dry], by kind alone; infinite where there is none
  * @param celsius temperature by flow state [degC]
+ * @param horizon beds slower than this are shown after this time at the present rate, as is what never leaves a bed [s],
+ *     whole years
  */
 public record BedInput(
         double thickness,
@@ -30,7 +33,8 @@ public record BedInput(
         Map<String, Sorption> sorption,
         List<BedReaction> reactions,
         ByStateAndKind methylCeiling,
-        List<Double> celsius) {
+        List<Double> celsius,
+        double horizon) {
     /** Copies lists and map. */
     public BedInput {
         sorption = Map.copyOf(sorption);
@@ -72,6 +76,11 @@ public record BedInput(
      * @param law its rate
      */
     public record BedReaction(String from, String to, FirstOrder law) {}
+
+    /** The horizon in years [-]. */
+    int horizonYears() {
+        return (int) Math.round(horizon / Quantity.SECONDS_PER_YEAR);
+    }
 
     /** Dry solids per bulk bed, (1 - phi) rho_s [kg/m3]. */
     public double dryDensity() {

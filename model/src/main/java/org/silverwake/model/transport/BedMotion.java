@@ -55,6 +55,15 @@ final class BedMotion {
         return burial[cell];
     }
 
+    /** Whether solids of a cell's bed go back or are buried at all. */
+    boolean isMoving(int cell) {
+        boolean moving = burial[cell] > 0;
+        for (double[] state : resuspension) {
+            moving |= state[cell] > 0;
+        }
+        return moving;
+    }
+
     /** The bed's own width [m]. */
     double width(int cell) {
         return width[cell];

@@ -28,6 +28,7 @@ final class BedSteady {
     private final double horizon;
     private final double[] stock;
     private final double[] methylation;
+    private final double[] residence;
     private final double[][] load;
     private final double[] source;
     private final double[] out;
@@ -49,6 +50,7 @@ final class BedSteady {
         }
         this.stock = new double[cells.count() * forms * members];
         this.methylation = new double[cells.count()];
+        this.residence = new double[cells.count()];
         Arrays.fill(methylation, 1);
         this.load = new double[states][forms * members];
         this.source = new double[forms * members];
@@ -63,11 +65,18 @@ final class BedSteady {
      */
     static BedStocks solve(BedWater over, List<StateLoads> loads, double horizon) {
         BedSteady run = new BedSteady(over, horizon);
-        run.sweep(loads);
-        return new BedStocks(run.layout, run.members, run.stock, run.methylation);
+        run.sweep(loads, true);
+        return new BedStocks(run.layout, run.members, run.stock, run.methylation, run.residence);
     }
 
-    private void sweep(List<StateLoads> loads) {
+    /** Carries the water of every state over beds as they are. */
+    static void carry(BedWater over, List<StateLoads> loads, BedStocks stocks) {
+        BedSteady run = new BedSteady(over, 0);
+        System.arraycopy(stocks.flat(), 0, run.stock, 0, run.stock.length);
+        run.sweep(loads, false);
+    }
+
+    private void sweep(List<StateLoads> loads, boolean balancing) {
         int reaches = input.hydraulics().reaches().size();
         for (int r = 0; r < reaches; r++) {
             boolean[] wet = new boolean[load.length];
@@ -81,7 +90,9 @@ final class BedSteady {
                         over.takeUp(loads.get(s), s, c, load[s]);
                     }
                 }
-                bed(c, wet);
+                if (balancing) {
+                    bed(c, wet);
+                }
                 for (int s = 0; s < load.length; s++) {
                     if (wet[s]) {
                         over.carry(cell, loads.get(s), s, c, stock, load[s]);
@@ -114,8 +125,31 @@ final class BedSteady {
                 }
             }
         }
+        double[] in = brought.clone();
         holdBack(c, brought);
+        residence[c] = residence(c, in, brought);
         System.arraycopy(brought, 0, stock, c * forms * members, forms * members);
+    }
+
+    /**
+     * Mean time in the bed [s]: stock over what comes in, of the variant that stays longest (Little 1961); 0 where no solids
+     * lie down or go, so that there is no bed to speak of.
+     */
+    private double residence(int c, double[] in, double[] held) {
+        double longest = 0;
+        for (int v = 0; v < members - 1 && over.solids().motion().isMoving(c); v++) {
+            double enters = 0;
+            double stays = 0;
+            for (int i = 0; i < forms; i++) {
+                enters += in[i * members + v];
+                stays += held[i * members + v];
+                if (in[i * members + v] > 0 && !cell.leaves(i)) {
+                    return Double.POSITIVE_INFINITY;
+                }
+            }
+            longest = enters > 0 ? Math.max(longest, stays / enters) : longest;
+        }
+        return longest;
     }
 
     /** Stocks in place of what comes in. What makes most MeHg decides how far its ceiling holds methylation back for all. */

@@ -11,13 +11,22 @@ final class BedStocks {
     private final int members;
     private final double[] stock;
     private final double[] methylation;
+    private final double[] residence;
 
-    /** Stocks at index (cell x forms + form) x members + member [kg], share of methylation by cell [-]. */
-    BedStocks(StateLayout layout, int members, double[] stock, double[] methylation) {
-        this.forms = layout.count();
+    /**
+     * Stocks at index (cell x forms + form) x members + member [kg], share of methylation by cell [-], mean time in the bed by
+     * cell [s].
+     */
+    BedStocks(StateLayout layout, int members, double[] stock, double[] methylation, double[] residence) {
+        this(layout.count(), members, stock, methylation, residence);
+    }
+
+    private BedStocks(int forms, int members, double[] stock, double[] methylation, double[] residence) {
+        this.forms = forms;
         this.members = members;
         this.stock = stock;
         this.methylation = methylation;
+        this.residence = residence;
     }
 
     /** Stock [kg]. */
@@ -35,9 +44,19 @@ final class BedStocks {
         return methylation[cell];
     }
 
+    /** How long released mercury stays in a cell's bed in the mean [s]; 0 where none is, infinite where some never leaves. */
+    double residence(int cell) {
+        return residence[cell];
+    }
+
     /** Number of members [-]. */
     int members() {
         return members;
+    }
+
+    /** Other stocks of the same bed. */
+    BedStocks with(double[] other) {
+        return new BedStocks(forms, members, other, methylation, residence);
     }
 
     /** The flat array. */

@@ -161,7 +161,7 @@ public final class BedYears {
     private void begin(BedWater over) {
         TransportInput alone = over.input().withSites(List.of());
         BedWater without = new BedWater(alone, bed, cells, water, background, BedSolids.run(alone, bed, cells, water));
-        BedStocks natural = BedAnswer.steady(without, SteadyRun.HORIZON).stocks();
+        BedStocks natural = BedAnswer.steady(without, bed.horizon()).stocks();
         int variants = members - 1;
         for (int c = 0; c < cells.count(); c++) {
             double all = 0;

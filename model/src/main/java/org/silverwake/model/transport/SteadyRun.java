@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.model.numerics.NumericalException;
-import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
@@ -20,9 +19,6 @@ public final class SteadyRun {
     /** Largest relative closure that is accepted [-]. */
     public static final double CLOSURE = 1e-9;
 
-    /** For how long a form is laid down that never leaves the bed again [s]: 30 years. */
-    static final double HORIZON = 30 * Quantity.SECONDS_PER_YEAR;
-
     private SteadyRun() {}
 
     /**
@@ -32,8 +28,20 @@ public final class SteadyRun {
      * @throws NumericalException if a budget does not close
      */
     public static SteadyResult run(TransportInput input) {
-        Cells cells = CellCutter.cut(input);
-        return solve(input, cells);
+        SteadyResult result = solve(input, CellCutter.cut(input));
+        return result.bedAnswer().map(answer -> notLongerThan(result, answer)).orElse(result);
+    }
+
+    /** A bed too slow to come into balance within its horizon is taken as it is then, from the background on. */
+    private static SteadyResult notLongerThan(SteadyResult result, BedAnswer balanced) {
+        BedInput bed = result.input().bed().orElseThrow();
+        if (!(balanced.longestResidence() > bed.horizon())) {
+            return result;
+        }
+        History atThisRate = new History(
+                bed.horizonYears(), List.of(new History.Era(0, result.input().sites())), List.of(), Optional.empty());
+        YearsResult years = BedYears.run(result, atThisRate, List.of());
+        return result.over(balanced.after(bed.horizonYears(), years.lastStock()));
     }
 
     /**
@@ -85,7 +93,7 @@ public final class SteadyRun {
         }
         Optional<BedAnswer> bed = input.bed().map(shared -> {
             BedSolids.Outcome solids = BedSolids.run(input, shared, cells, waters);
-            return BedAnswer.steady(new BedWater(input, shared, cells, waters, backgrounds, solids), HORIZON);
+            return BedAnswer.steady(new BedWater(input, shared, cells, waters, backgrounds, solids), shared.horizon());
         });
         bed.ifPresent(SteadyRun::requireClosed);
         SteadyResult result = new SteadyResult(input, cells, laidDown, carried, bed);

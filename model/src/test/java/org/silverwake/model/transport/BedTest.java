@@ -151,6 +151,33 @@ class BedTest {
     }
 
     @Test
+    void aSlowBedIsShownAfterItsHorizon() {
+        TestRiver river = allForms(6);
+        TestBed bed = allFormsBed();
+        bed.thickness = 1;
+        SteadyResult steady = run(river, bed);
+        BedAnswer balanced = steady.bedAnswer().orElseThrow();
+        double longest = balanced.longestResidence();
+        assertThat(longest).isGreaterThan(3 * TestBed.YEAR);
+        bed.horizon = 3 * TestBed.YEAR;
+        BedAnswer young = run(river, bed).bedAnswer().orElseThrow();
+        bed.horizon = Math.ceil(longest / TestBed.YEAR) * TestBed.YEAR;
+        BedAnswer old = run(river, bed).bedAnswer().orElseThrow();
+        assertThat(young.afterYears()).hasValue(3);
+        assertThat(old.afterYears()).isEmpty();
+        YearsResult years = BedYears.run(
+                steady,
+                new History(3, List.of(new Era(0, steady.input().sites())), List.of(), Optional.empty()),
+                List.of());
+        for (int r = 0; r < 6; r++) {
+            assertThat(young.content(r, 0)).isLessThan(balanced.content(r, 0));
+            assertThat(young.content(r, 0)).isGreaterThan(young.backgroundContent(r));
+            assertThat(young.content(r, 0)).isCloseTo(years.bed().high(2, r), within(1e-12 * balanced.content(r, 0)));
+        }
+        assertThat(young.worstClosure()).isLessThan(1e-12);
+    }
+
+    @Test
     void closesThroughFiftyYearsOfStatesThatFollowOneAnother() {
         SteadyResult steady = run(allForms(6), allFormsBed());
         YearsResult years = BedYears.run(

@@ -57,7 +57,8 @@ class NumericCase06BedTest {
                 sorption,
                 reactions,
                 ByStateAndKind.same(Double.POSITIVE_INFINITY),
-                List.of(inputs.number("states", "s", "temperature_c")));
+                List.of(inputs.number("states", "s", "temperature_c")),
+                1);
     }
 
     @Test

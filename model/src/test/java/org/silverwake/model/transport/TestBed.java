@@ -21,6 +21,7 @@ final class TestBed {
     double density = 2650;
     BedInput.Given given = BedInput.Given.BURIAL;
     double burial;
+    double horizon = 1e4 * YEAR;
     double erosionRate = 1e-4;
     double criticalShear = 0.5;
     double poreExchange = 0.01 / 86400;
@@ -52,6 +53,7 @@ final class TestBed {
                 sorption,
                 reactions,
                 ByStateAndKind.same(ceiling),
-                Collections.nCopies(states, celsius));
+                Collections.nCopies(states, celsius),
+                horizon);
     }
 }

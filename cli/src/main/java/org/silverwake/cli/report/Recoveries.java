@@ -1,0 +1,46 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.run.YearsRun;
+import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Recovery;
+import org.silverwake.model.transport.YearBand;
+
+/** When a reach comes below a value for good, by the low and by the high estimate of the years. */
+final class Recoveries {
+    private Recoveries() {}
+
+    /**
+     * Both estimates.
+     *
+     * @param fromBackground whether background alone is above the value, so that no change at a site helps
+     */
+    record Range(Recovery low, Recovery high, boolean fromBackground) {}
+
+    /** Values of reaches of which the years hold what they are values of. */
+    static List<Guideline> guidelines(Outcome outcome, YearsRun run) {
+        return Shown.drawable(outcome).stream()
+                .filter(guideline -> run.band(guideline).isPresent())
+                .toList();
+    }
+
+    /** Of a reach; empty where it is not assessed at all. */
+    static Optional<Range> of(Outcome outcome, YearsRun run, Guideline guideline, int reach) {
+        var row = outcome.screening().row(guideline, reach);
+        if (row.values().isEmpty()) {
+            return Optional.empty();
+        }
+        YearBand band = run.band(guideline).orElseThrow();
+        int years = run.result().years();
+        double value = guideline.value();
+        return Optional.of(new Range(
+                Recovery.of(years, year -> band.low(year, reach), value),
+                Recovery.of(years, year -> band.high(year, reach), value),
+                row.verdict().aboveFromBackground()));
+    }
+}
