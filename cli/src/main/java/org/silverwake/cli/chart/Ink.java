@@ -16,6 +16,7 @@ final class Ink {
     static final Color BAND = new Color(0xF6CFA0);
     static final Color HIGH = new Color(0x8C2D04);
     static final Color LOW = new Color(0x2B4C8C);
+    static final Color WITH_BED = new Color(0x24123D);
     static final Color BACKGROUND = new Color(0x707070);
     static final Color GUIDELINE = new Color(0x000000);
     static final Color MARK = new Color(0x8C8C8C);
@@ -24,6 +25,8 @@ final class Ink {
     static final Stroke THICK = line(2.2f);
     static final Stroke MEDIUM =
             new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {7, 3}, 0);
+    static final Stroke BED =
+            new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {14, 3, 3, 3}, 0);
     static final Stroke DOTS =
             new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.1f, 3.5f}, 0);
     static final Stroke GUIDE =

@@ -5,6 +5,7 @@ package org.silverwake.cli.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A reach profile as it is drawn: a value against distance downstream along one path, in the unit it is shown in.
@@ -81,8 +82,14 @@ public record Profile(
      * @param low lower bound, at least 0
      * @param high higher bound, at least {@code low}
      * @param background background alone, at least 0
+     * @param withBed lowest and highest of the bed's own answer; empty where no bed is modelled
      */
-    public record Point(double kilometers, double low, double high, double background) {
+    public record Point(double kilometers, double low, double high, double background, Optional<Range> withBed) {
+        /** A point without a bed. */
+        public Point(double kilometers, double low, double high, double background) {
+            this(kilometers, low, high, background, Optional.empty());
+        }
+
         /** Refuses what is negative, not finite or the wrong way round. */
         public Point {
             boolean ordered = low >= 0 && high >= low && background >= 0;
@@ -91,6 +98,16 @@ public record Profile(
                         + ", background " + background + "; must be finite, not negative, low to high");
             }
         }
+    }
+
+    /** Lowest and highest of some values, in the profile's unit. */
+    public record Range(double low, double high) {}
+
+    /** Whether the bed's own answer is there. */
+    boolean hasBed() {
+        return stretches.stream()
+                .flatMap(s -> s.points().stream())
+                .anyMatch(p -> p.withBed().isPresent());
     }
 
     /** A part without values [km], and why: "no water". */

@@ -32,6 +32,9 @@ final class ProfileLegend {
         this.g = text.graphics();
         entries.add(new Entry("carried through: the bed keeps little or nothing", SWATCH, this::high));
         entries.add(new Entry("laid down: what settles stays", SWATCH, this::low));
+        if (profile.hasBed()) {
+            entries.add(new Entry("with the bed: it takes in and gives back", SWATCH, this::withBed));
+        }
         entries.add(new Entry("background alone", SWATCH, this::background));
         for (Profile.Mark.Kind kind : Profile.Mark.Kind.values()) {
             if (profile.marks().stream().anyMatch(m -> m.kind() == kind)) {
@@ -108,6 +111,12 @@ final class ProfileLegend {
         g.fill(new Rectangle2D.Double(x, y - SIZE / 2, SWATCH, SIZE / 2));
         g.setColor(Ink.LOW);
         g.setStroke(Ink.MEDIUM);
+        g.draw(new Line2D.Double(x, y, x + SWATCH, y));
+    }
+
+    private void withBed(double x, double y) {
+        g.setColor(Ink.WITH_BED);
+        g.setStroke(Ink.BED);
         g.draw(new Line2D.Double(x, y, x + SWATCH, y));
     }
 

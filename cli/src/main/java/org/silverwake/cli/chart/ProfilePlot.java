@@ -9,6 +9,7 @@ import java.awt.Font;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
@@ -17,6 +18,7 @@ import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -45,14 +47,24 @@ final class ProfilePlot {
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(distanceAxis(profile, regular));
         plot.setRangeAxis(valueAxis(profile, decades, regular));
-        plot.setDataset(0, lines(profile, decades, Profile.Point::background));
-        plot.setRenderer(0, renderer(profile, Ink.BACKGROUND, Ink.DOTS));
-        plot.setDataset(1, lines(profile, decades, Profile.Point::low));
-        plot.setRenderer(1, renderer(profile, Ink.LOW, Ink.MEDIUM));
-        plot.setDataset(2, lines(profile, decades, Profile.Point::high));
-        plot.setRenderer(2, renderer(profile, Ink.HIGH, Ink.THICK));
-        plot.setDataset(3, band(profile, decades));
-        plot.setRenderer(3, bandRenderer(profile));
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+        plot.setDataset(0, band(profile, decades));
+        plot.setRenderer(0, bandRenderer(profile));
+        add(plot, lines(profile, decades, Profile.Point::high), renderer(profile, Ink.HIGH, Ink.THICK));
+        add(plot, lines(profile, decades, Profile.Point::low), renderer(profile, Ink.LOW, Ink.MEDIUM));
+        add(plot, lines(profile, decades, Profile.Point::background), renderer(profile, Ink.BACKGROUND, Ink.DOTS));
+        if (profile.hasBed()) {
+            for (ToDoubleFunction<Profile.Range> end :
+                    List.<ToDoubleFunction<Profile.Range>>of(Profile.Range::low, Profile.Range::high)) {
+                add(
+                        plot,
+                        lines(
+                                profile,
+                                decades,
+                                p -> p.withBed().map(end::applyAsDouble).orElse(p.high())),
+                        renderer(profile, Ink.WITH_BED, Ink.BED));
+            }
+        }
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinePaint(Ink.GRID);
@@ -73,6 +85,12 @@ final class ProfilePlot {
         chart.setBackgroundPaint(null);
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         return chart;
+    }
+
+    private static void add(XYPlot plot, XYSeriesCollection lines, XYLineAndShapeRenderer renderer) {
+        int next = plot.getDatasetCount();
+        plot.setDataset(next, lines);
+        plot.setRenderer(next, renderer);
     }
 
     private static ValueAxis distanceAxis(Profile profile, Font regular) {

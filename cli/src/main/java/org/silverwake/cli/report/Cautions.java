@@ -33,6 +33,11 @@ public final class Cautions {
         if (outcome.result().variants() > 1) {
             cautions.add("Where the form of mercury is not known, both extremes were run.");
         }
+        outcome.result()
+                .bedAnswer()
+                .flatMap(bed -> bed.afterYears().stream().boxed().findFirst())
+                .ifPresent(years -> cautions.add(
+                        "Beds change slowly: shown is what is there after " + years + " years at this rate."));
         cautions.addAll(outcome.breaks().cautions());
         return List.copyOf(cautions);
     }

@@ -13,7 +13,6 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
@@ -23,7 +22,6 @@ import org.silverwake.geo.map.MapWords;
 import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
-import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Answer;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
@@ -61,6 +59,7 @@ public final class Maps {
         List<Guideline> drawn = all
                 ? Shown.drawable(outcome)
                 : Shown.guideline(outcome).stream().toList();
+        RecoveryMaps.draw(outcome, folder, all, maps.withSites);
         for (Guideline guideline : drawn) {
             for (int state : maps.statesOf(guideline)) {
                 String name = state == ALL_STATES
@@ -120,6 +119,12 @@ public final class Maps {
                 Paper.A4);
     }
 
+    private List<MapPoint> points(Guideline guideline, int state) {
+        List<MapPoint> points = new ArrayList<>(MapPoints.of(outcome, withSites));
+        points.addAll(new SampleMarks(outcome).onMap(guideline, state));
+        return points;
+    }
+
     private List<String> forMap(Guideline guideline, OptionalInt state) {
         List<String> lines = new ArrayList<>(summary.forMap(guideline, state));
         SampleAgainst.forMap(outcome, guideline, state).ifPresent(lines::add);
@@ -172,38 +177,5 @@ public final class Maps {
                 row.verdict().hatched(),
                 nearBank,
                 row.verdict().aboveFromBackground());
-    }
-
-    private List<MapPoint> points(Guideline guideline, int state) {
-        List<MapPoint> points = new ArrayList<>();
-        List<PlacedPoint> places = outcome.basin().points("place");
-        for (int i = 0; i < places.size(); i++) {
-            PlacedPoint at = places.get(i);
-            points.add(new MapPoint(
-                    kind(outcome.scenario().places().get(i).uses()),
-                    at.request().name(),
-                    at.longitude(),
-                    at.latitude()));
-        }
-        if (withSites) {
-            for (PlacedPoint at : outcome.basin().points("site")) {
-                points.add(new MapPoint(MapPoint.Kind.SITE, at.request().name(), at.longitude(), at.latitude()));
-            }
-        }
-        for (PlacedPoint at : outcome.basin().points("gauge")) {
-            points.add(new MapPoint(MapPoint.Kind.GAUGE, at.request().name(), at.longitude(), at.latitude()));
-        }
-        points.addAll(new SampleMarks(outcome).onMap(guideline, state));
-        return points;
-    }
-
-    private static MapPoint.Kind kind(List<PlaceUse> uses) {
-        if (uses.contains(PlaceUse.DRINKING_INTAKE) || uses.contains(PlaceUse.RIVERSIDE_WELL)) {
-            return MapPoint.Kind.INTAKE;
-        }
-        if (uses.contains(PlaceUse.VILLAGE) || uses.contains(PlaceUse.SCHOOL)) {
-            return MapPoint.Kind.VILLAGE;
-        }
-        return uses.contains(PlaceUse.FISHING) ? MapPoint.Kind.FISHING : MapPoint.Kind.OTHER;
     }
 }

@@ -144,9 +144,19 @@ public final class Profiles {
         if (!result.solution(Bound.LAID_DOWN, state).hasWater(cell, place)) {
             return Optional.empty();
         }
+        Profile.Range all = range(result.bounds(), cell, place, state);
+        Optional<Profile.Range> withBed =
+                result.bedAnswer().map(bed -> range(List.of(Bound.WITH_BED), cell, place, state));
+        StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
+        double background = filtered ? solution.backgroundFiltered(cell, place) : solution.backgroundWhole(cell, place);
+        return Optional.of(
+                new Profile.Point(at / KILOMETER, all.low(), all.high(), background * NANOGRAMS_PER_LITER, withBed));
+    }
+
+    private Profile.Range range(List<Bound> bounds, int cell, Place place, int state) {
         double low = Double.POSITIVE_INFINITY;
         double high = 0;
-        for (Bound bound : result.bounds()) {
+        for (Bound bound : bounds) {
             StateSolution solution = result.solution(bound, state);
             for (int v = 0; v < result.variants(); v++) {
                 double value =
@@ -155,13 +165,7 @@ public final class Profiles {
                 high = Math.max(high, value);
             }
         }
-        StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
-        double background = filtered ? solution.backgroundFiltered(cell, place) : solution.backgroundWhole(cell, place);
-        return Optional.of(new Profile.Point(
-                at / KILOMETER,
-                low * NANOGRAMS_PER_LITER,
-                high * NANOGRAMS_PER_LITER,
-                background * NANOGRAMS_PER_LITER));
+        return new Profile.Range(low * NANOGRAMS_PER_LITER, high * NANOGRAMS_PER_LITER);
     }
 
     private List<Profile.Mark> marksAt(int reach, double at, Set<Integer> onPath) {

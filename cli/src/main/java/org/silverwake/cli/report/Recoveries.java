@@ -29,8 +29,11 @@ final class Recoveries {
                 .toList();
     }
 
-    /** Of a reach; empty where it is not assessed at all. */
+    /** Of a reach; empty where the value does not apply or the reach is not assessed at all. */
     static Optional<Range> of(Outcome outcome, YearsRun run, Guideline guideline, int reach) {
+        if (!outcome.screening().applies(guideline, reach)) {
+            return Optional.empty();
+        }
         var row = outcome.screening().row(guideline, reach);
         if (row.values().isEmpty()) {
             return Optional.empty();

@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.silverwake.cli.run.BedNotes;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
@@ -36,6 +37,7 @@ public final class RunSummary {
             print.println("  " + gap);
         }
         budget(outcome, print);
+        BedNotes.slowest(outcome.basin(), outcome.result()).ifPresent(line -> print.println("  " + line));
         outcome.breaks().lines().forEach(line -> print.println("  " + line));
         SampleSummary.compared(outcome, print);
         Abstractions.lines(outcome).forEach(line -> print.println("  " + line));

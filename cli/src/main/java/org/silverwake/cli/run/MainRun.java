@@ -105,6 +105,7 @@ public final class MainRun {
         warnings.addAll(classes.warnings());
         warnings.addAll(water.notes());
         kinds(warnings, basin);
+        warnings.addAll(BedNotes.warnings(basin, result));
         for (int s = 0; s < scenario.states().size(); s++) {
             String state = scenario.states().get(s).name();
             double number = result.dispersionNumber(s);
