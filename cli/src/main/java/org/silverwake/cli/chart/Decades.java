@@ -23,14 +23,18 @@ record Decades(int lowest, int highest) {
         double[] guidelines = profile.guidelines().stream()
                 .mapToDouble(Profile.GuidelineValue::value)
                 .toArray();
-        double[] named = DoubleStream.concat(
-                        DoubleStream.of(guidelines), profile.samples().stream().mapToDouble(Profile.Sample::value))
-                .toArray();
-        double[] all = DoubleStream.concat(
-                        DoubleStream.of(named),
+        double[] values = DoubleStream.concat(
+                        profile.samples().stream().mapToDouble(Profile.Sample::value),
                         profile.stretches().stream()
                                 .flatMap(s -> s.points().stream())
                                 .flatMapToDouble(p -> DoubleStream.of(p.low(), p.high(), p.background())))
+                .toArray();
+        return of(values, guidelines);
+    }
+
+    /** Decades that hold values and guideline values in the same way. */
+    static Decades of(double[] values, double[] guidelines) {
+        double[] all = DoubleStream.concat(DoubleStream.of(guidelines), DoubleStream.of(values))
                 .filter(v -> v > 0)
                 .toArray();
         int highest = (int) Math.ceil(Math.log10(DoubleStream.of(all).max().orElse(1)));

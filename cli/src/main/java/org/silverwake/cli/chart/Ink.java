@@ -25,8 +25,7 @@ final class Ink {
     static final Stroke THICK = line(2.2f);
     static final Stroke MEDIUM =
             new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {7, 3}, 0);
-    static final Stroke BED =
-            new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {14, 3, 3, 3}, 0);
+    static final Stroke BED = line(3);
     static final Stroke DOTS =
             new BasicStroke(1.4f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, new float[] {0.1f, 3.5f}, 0);
     static final Stroke GUIDE =

@@ -3,12 +3,9 @@
 
 package org.silverwake.cli.chart;
 
-import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,12 +18,6 @@ import org.jfree.chart.JFreeChart;
  * tributaries and places named above, gaps where there is no value. Letters are large enough for the back of a hall.
  */
 public final class ProfileChart {
-    private static final double WIDTH = 576;
-    private static final double HEIGHT = 360;
-    private static final int DOTS_PER_INCH = 300;
-    private static final double POINTS_PER_INCH = 72;
-
-    private static final double MARGIN = 12;
     private static final double GUTTER = 122;
     private static final double AXIS_TITLE_ROOM = 24;
     private static final double LEGEND_HEIGHT = 30;
@@ -35,13 +26,7 @@ public final class ProfileChart {
     private static final int MOST_ROWS = 6;
     private static final double ROW = 12;
     private static final double NAME_GAP = 3;
-    private static final double TITLE = 18;
-    private static final double SUBTITLE = 11.5;
-    private static final double SUBTITLE_LEAST = 9.5;
-    private static final double FOOT = 8;
     private static final String SEPARATOR = " \u00B7 ";
-    private static final double CAUTION = 8.5;
-
     private final Font regular;
     private final Font bold;
 
@@ -58,17 +43,9 @@ public final class ProfileChart {
      * @throws IOException if the file cannot be written
      */
     public int write(Profile profile, Path file) throws IOException {
-        double scale = DOTS_PER_INCH / POINTS_PER_INCH;
-        BufferedImage image = new BufferedImage(
-                (int) Math.round(WIDTH * scale), (int) Math.round(HEIGHT * scale), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.setColor(Color.WHITE);
-        g.fillRect(0, 0, image.getWidth(), image.getHeight());
-        g.scale(scale, scale);
-        int omitted = draw(profile, g);
-        g.dispose();
-        PngFile.write(image, DOTS_PER_INCH, file);
-        return omitted;
+        int[] omitted = new int[1];
+        ChartPage.write(file, regular, bold, text -> omitted[0] = draw(profile, text));
+        return omitted[0];
     }
 
     /**
@@ -77,16 +54,18 @@ public final class ProfileChart {
      * @return how many names found no room above the chart
      */
     public int draw(Profile profile, Graphics2D g) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        PageText text = new PageText(g, regular, bold);
+        ChartPage.smooth(g);
+        return draw(profile, new PageText(g, regular, bold));
+    }
+
+    private int draw(Profile profile, PageText text) {
         Decades decades = Decades.of(profile);
         double axisWidth = AXIS_TITLE_ROOM + widestTick(decades, text);
-        double headEnd = heading(profile, text);
-        double right = WIDTH - MARGIN - (profile.guidelines().isEmpty() ? 0 : GUTTER);
-        List<Optional<MarkLabels.Placed>> names = placeNames(profile, text, MARGIN + axisWidth, right);
+        double headEnd = ChartPage.heading(
+                profile.title(), profile.quantity() + ", " + profile.unit() + " \u2013 " + profile.subtitle(), text);
+        double right =
+                ChartPage.WIDTH - ChartPage.MARGIN - (profile.guidelines().isEmpty() ? 0 : GUTTER);
+        List<Optional<MarkLabels.Placed>> names = placeNames(profile, text, ChartPage.MARGIN + axisWidth, right);
         int rows = names.stream()
                 .flatMap(Optional::stream)
                 .mapToInt(p -> p.row() + 1)
@@ -94,21 +73,22 @@ public final class ProfileChart {
                 .orElse(0);
         double top = headEnd + rows * ROW + ProfileMarks.SYMBOL + 2 - ProfilePlot.TOP_ROOM;
         ProfileLegend legend = new ProfileLegend(profile, text);
-        double legendHeight = Math.max(LEGEND_HEIGHT, legend.height(WIDTH - 2 * MARGIN) + 4);
-        double bottom = HEIGHT - MARGIN - FOOT_HEIGHT - legendHeight;
+        double legendHeight = Math.max(LEGEND_HEIGHT, legend.height(ChartPage.WIDTH - 2 * ChartPage.MARGIN) + 4);
+        double bottom = ChartPage.HEIGHT - ChartPage.MARGIN - FOOT_HEIGHT - legendHeight;
         Rectangle2D area = plot(
                 profile,
                 decades,
-                g,
+                text.graphics(),
                 axisWidth,
-                new Rectangle2D.Double(MARGIN, top, right + ProfilePlot.RIGHT_ROOM - MARGIN, bottom - top));
+                new Rectangle2D.Double(
+                        ChartPage.MARGIN, top, right + ProfilePlot.RIGHT_ROOM - ChartPage.MARGIN, bottom - top));
         ProfileMarks marks = new ProfileMarks(profile, decades, area, text);
         marks.gaps();
         marks.guidelines(GUTTER, bottom);
         marks.marks(names, ROW);
         marks.gapNames();
         int unnamed = new ProfileSamples(profile, decades, area, text).draw();
-        legend.draw(MARGIN, bottom + 2, WIDTH - 2 * MARGIN);
+        legend.draw(ChartPage.MARGIN, bottom + 2, ChartPage.WIDTH - 2 * ChartPage.MARGIN);
         int omitted = (int) names.stream().filter(Optional::isEmpty).count() + unnamed;
         foot(profile, decades, omitted, text);
         return omitted;
@@ -129,15 +109,6 @@ public final class ProfileChart {
         return info.getPlotInfo().getDataArea();
     }
 
-    private static double heading(Profile profile, PageText text) {
-        double width = WIDTH - 2 * MARGIN;
-        double size = text.fit(profile.title(), true, TITLE, TITLE / 2, width);
-        double y = text.drawLines(List.of(profile.title()), text.bold(size), Ink.TEXT, MARGIN, MARGIN - 3);
-        String below = profile.quantity() + ", " + profile.unit() + " \u2013 " + profile.subtitle();
-        Font font = text.regular(text.fit(below, false, SUBTITLE, SUBTITLE_LEAST, width));
-        return text.drawLines(text.wrap(below, font, width), font, Ink.TEXT, MARGIN, y) + 2;
-    }
-
     private static List<Optional<MarkLabels.Placed>> placeNames(
             Profile profile, PageText text, double left, double right) {
         Font font = text.regular(ProfileMarks.NAME_SIZE);
@@ -145,7 +116,7 @@ public final class ProfileChart {
                 .map(m -> new MarkLabels.Wanted(
                         left + (right - left) * m.kilometers() / profile.length(), text.width(m.name(), font), rank(m)))
                 .toList();
-        return new MarkLabels(MARGIN, WIDTH - MARGIN, NAME_GAP, MOST_ROWS).place(wanted);
+        return new MarkLabels(ChartPage.MARGIN, ChartPage.WIDTH - ChartPage.MARGIN, NAME_GAP, MOST_ROWS).place(wanted);
     }
 
     private static int rank(Profile.Mark mark) {
@@ -157,13 +128,6 @@ public final class ProfileChart {
     }
 
     private static void foot(Profile profile, Decades decades, int omitted, PageText text) {
-        double width = WIDTH - 2 * MARGIN;
-        Font font = text.regular(FOOT);
-        Font heavy = text.bold(CAUTION);
-        List<String> caution = text.wrap(profile.caution(), heavy, width);
-        double imprintTop = HEIGHT - MARGIN + 4 - PageText.lineHeight(font);
-        double top = imprintTop - caution.size() * PageText.lineHeight(heavy);
-        text.drawLines(caution, heavy, Ink.TEXT, MARGIN, top);
         StringBuilder imprint = new StringBuilder(profile.imprint());
         if (!decades.holdsAll(profile)) {
             imprint.append(SEPARATOR + "values below " + ProfilePlot.plain().format(decades.from()) + " "
@@ -172,8 +136,6 @@ public final class ProfileChart {
         if (omitted > 0) {
             imprint.append(SEPARATOR + omitted + " names left out for want of room");
         }
-        String line = imprint.toString();
-        Font small = text.regular(text.fit(line, false, FOOT, FOOT / 2, width));
-        text.drawLines(List.of(line), small, Ink.FAINT_TEXT, MARGIN, imprintTop);
+        ChartPage.foot(profile.caution(), imprint.toString(), text);
     }
 }

@@ -15,6 +15,7 @@ import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
 import org.silverwake.cli.report.RunSummary;
 import org.silverwake.cli.report.Tables;
+import org.silverwake.cli.report.YearsPictures;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
@@ -69,6 +70,7 @@ public final class RunCommand implements Callable<Integer> {
             Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
+            YearsPictures.draw(outcome, folder.path().resolve("years"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));

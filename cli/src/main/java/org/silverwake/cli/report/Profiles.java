@@ -74,7 +74,7 @@ public final class Profiles {
         }
     }
 
-    private static String fileName(String name) {
+    static String fileName(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 

@@ -3,10 +3,16 @@
 
 package org.silverwake.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
+import org.silverwake.cli.scenario.ScenarioInput.Change;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Recovery;
 import org.silverwake.model.transport.YearBand;
@@ -45,5 +51,21 @@ final class Recoveries {
                 Recovery.of(years, year -> band.low(year, reach), value),
                 Recovery.of(years, year -> band.high(year, reach), value),
                 row.verdict().aboveFromBackground()));
+    }
+
+    /** What the history supposes, in a sentence. */
+    static String supposed(Outcome outcome) {
+        Map<Integer, List<String>> changes = new TreeMap<>();
+        for (Change change : outcome.scenario().history().orElseThrow().changes()) {
+            String who = change.sites().isEmpty() ? "all sites" : String.join(", ", change.sites());
+            changes.computeIfAbsent(change.year(), y -> new ArrayList<>())
+                    .add(who + " at " + Numbers.shown(100 * change.factor(), 3) + " %");
+        }
+        String told = changes.entrySet().stream()
+                .map(e -> "from " + e.getKey() + " " + String.join(" and ", e.getValue()))
+                .collect(Collectors.joining("; "));
+        return told.isEmpty()
+                ? "Releases stay as stated."
+                : "Supposed, in percent of what is released as stated: " + told + ".";
     }
 }

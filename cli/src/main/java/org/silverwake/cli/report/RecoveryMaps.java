@@ -11,12 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.Change;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
@@ -153,7 +150,7 @@ final class RecoveryMaps {
                                 + guideline.protects(),
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
-                releases() + " The estimate may be wrong by a factor of " + Numbers.shown(factor, 3)
+                Recoveries.supposed(outcome) + " The estimate may be wrong by a factor of " + Numbers.shown(factor, 3)
                         + " either way, and these times with it.",
                 Cautions.of(outcome),
                 project.preparedBy(),
@@ -178,21 +175,5 @@ final class RecoveryMaps {
                     + " km");
         }
         return lines;
-    }
-
-    /** What the history supposes, in a sentence. */
-    private String releases() {
-        Map<Integer, List<String>> changes = new TreeMap<>();
-        for (Change change : outcome.scenario().history().orElseThrow().changes()) {
-            String who = change.sites().isEmpty() ? "all sites" : String.join(", ", change.sites());
-            changes.computeIfAbsent(change.year(), y -> new ArrayList<>())
-                    .add(who + " at " + Numbers.shown(100 * change.factor(), 3) + " %");
-        }
-        String told = changes.entrySet().stream()
-                .map(e -> "from " + e.getKey() + " " + String.join(" and ", e.getValue()))
-                .collect(Collectors.joining("; "));
-        return told.isEmpty()
-                ? "Releases stay as stated."
-                : "Supposed, in percent of what is released as stated: " + told + ".";
     }
 }
