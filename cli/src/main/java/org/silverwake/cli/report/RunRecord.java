@@ -18,6 +18,7 @@ import java.util.EnumMap;
 import java.util.HexFormat;
 import java.util.Map;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioWriter;
 import org.silverwake.geo.assembly.Defect;
@@ -124,7 +125,24 @@ public final class RunRecord {
 
     private static void numerics(JsonGenerator json, Outcome outcome) throws IOException {
         json.writeObjectFieldStart("numerics");
-        json.writeNumberField("largestChangeOnHalvingCells", outcome.changeOnHalving());
+        json.writeNumberField(
+                "largestChangeOnHalvingCells", outcome.changeOnHalving().loads());
+        if (outcome.changeOnHalving().beds().isPresent()) {
+            json.writeNumberField(
+                    "largestChangeOfBedsOnHalvingCells",
+                    outcome.changeOnHalving().beds().getAsDouble());
+        }
+        if (outcome.years().isPresent()) {
+            YearsRun years = outcome.years().get();
+            json.writeObjectFieldStart("years");
+            json.writeNumberField("worstClosure", years.result().worstClosure());
+            if (years.otherTogether().isPresent()) {
+                json.writeNumberField(
+                        "largestChangeOfBedsWithStatesTakenTogether",
+                        years.otherTogether().getAsDouble());
+            }
+            json.writeEndObject();
+        }
         json.writeObjectFieldStart("dispersionNumber");
         for (int s = 0; s < outcome.scenario().states().size(); s++) {
             json.writeNumberField(

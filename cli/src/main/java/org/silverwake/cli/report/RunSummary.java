@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.silverwake.cli.run.BedNotes;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
@@ -50,9 +51,27 @@ public final class RunSummary {
                 "%d reaches, %d cells; cutting cells in two again changes loads by at most %s %%%n",
                 outcome.basin().network().size(),
                 outcome.result().cells().count(),
-                Numbers.shown(100 * outcome.changeOnHalving(), 2));
+                Numbers.shown(100 * outcome.changeOnHalving().loads(), 2));
+        outcome.changeOnHalving()
+                .beds()
+                .ifPresent(change -> print.println(
+                        "cutting cells in two again changes beds by at most " + Numbers.shown(100 * change, 2) + " %"));
+        outcome.years().ifPresent(years -> years(years, print));
         print.printf(java.util.Locale.ROOT, "written to %s in %.1f s%n", target, milliseconds / MILLIS);
         print.flush();
+    }
+
+    private static void years(YearsRun years, PrintWriter print) {
+        print.println(String.format(
+                java.util.Locale.ROOT,
+                "through the years %d to %d: left over %.1e of what is there and enters, at worst; at most 1e-8 is allowed",
+                years.firstYear(),
+                years.lastYear(),
+                years.result().worstClosure()));
+        years.otherTogether()
+                .ifPresent(change ->
+                        print.println("flow states taken together in place of one after another change beds by at"
+                                + " most " + Numbers.shown(100 * change, 2) + " %"));
     }
 
     /** People first: drinking-water values together, river-water values together, then each value by itself. */

@@ -97,7 +97,7 @@ public final class YearsPictures {
                 NANOGRAMS_PER_LITER,
                 water));
         panels.add(panel(
-                "total Hg in the bed, dry weight, end of the year",
+                "total Hg in the bed, dry weight, mean of the year",
                 "mg/kg",
                 run.result().bed(),
                 reach,

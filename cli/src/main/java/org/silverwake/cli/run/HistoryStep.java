@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.silverwake.cli.scenario.ScenarioInput;
@@ -23,6 +24,7 @@ import org.silverwake.model.transport.BedYears;
 import org.silverwake.model.transport.History;
 import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.YearsResult;
 
 /** River and bed through the years, as the scenario's history says. */
 final class HistoryStep {
@@ -40,8 +42,37 @@ final class HistoryStep {
                 measures.stream().map(m -> (SampledPart) m.observable()).toList();
         History history = new History(
                 plan.years(), eras(scenario, plan, steady.input().sites()), plan.order(), content(plan, basin));
+        YearsResult years = BedYears.run(steady, history, parts);
         return Optional.of(new YearsRun(
-                plan.firstYear(), scenario.mercury().substances(), measures, BedYears.run(steady, history, parts)));
+                plan.firstYear(),
+                scenario.mercury().substances(),
+                measures,
+                years,
+                history.isTogether()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(difference(years, BedYears.run(steady, together(history), List.of())))));
+    }
+
+    private static History together(History history) {
+        return new History(history.years(), history.eras(), List.of(), history.content());
+    }
+
+    private static double difference(YearsResult years, YearsResult other) {
+        double worst = 0;
+        int reaches = years.input().hydraulics().reaches().size();
+        for (int r = 0; r < reaches; r++) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int year = 0; year < years.years(); year++) {
+                least = Math.min(least, years.bed().low(year, r));
+            }
+            for (int year = 0; year < years.years(); year++) {
+                double here = years.bed().high(year, r);
+                if (here > 2 * least) {
+                    worst = Math.max(worst, Math.abs(other.bed().high(year, r) - here) / here);
+                }
+            }
+        }
+        return worst;
     }
 
     /** What is kept of the water: total mercury always, and what guidelines of river water are values of. */

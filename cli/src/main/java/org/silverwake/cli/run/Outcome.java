@@ -9,6 +9,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.model.Water;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyRun;
 
 /**
  * Everything a run found, before it is written.
@@ -21,7 +22,7 @@ import org.silverwake.model.transport.SteadyResult;
  * @param years river and bed through the years, where the scenario has a history
  * @param gaps "no national value" lines
  * @param breaks where mercury leaves the network though water may go on
- * @param changeOnHalving what cutting cells once more in two changes [-]
+ * @param changeOnHalving what cutting cells once more in two changes
  * @param samples every row of the laboratories' tables, and where it lies
  * @param compared understood samples beside the model
  * @param warnings one line each
@@ -35,7 +36,7 @@ public record Outcome(
         Optional<YearsRun> years,
         List<String> gaps,
         Breaks breaks,
-        double changeOnHalving,
+        SteadyRun.Change changeOnHalving,
         List<LocatedSample> samples,
         List<ComparedSample> compared,
         List<String> warnings) {

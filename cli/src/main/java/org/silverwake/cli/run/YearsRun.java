@@ -5,6 +5,7 @@ package org.silverwake.cli.run;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
@@ -22,8 +23,15 @@ import org.silverwake.model.transport.YearsResult;
  * @param carried substances that the water carries
  * @param measures what was kept of the water, in the order of the result's parts
  * @param result values
+ * @param otherTogether largest relative change of a bed's content in any year if all flow states were taken together [-], of
+ *     beds with at least twice the least content of their years; empty where they are
  */
-public record YearsRun(int firstYear, Set<Substance> carried, List<Measure> measures, YearsResult result) {
+public record YearsRun(
+        int firstYear,
+        Set<Substance> carried,
+        List<Measure> measures,
+        YearsResult result,
+        OptionalDouble otherTogether) {
     /** Copies set and list. */
     public YearsRun {
         carried = Set.copyOf(carried);

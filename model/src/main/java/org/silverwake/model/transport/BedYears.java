@@ -45,11 +45,12 @@ public final class BedYears {
     private final double[] brought;
     private final double[] after;
     private final double[] held;
+    private final double[] yearMean;
 
-    private BedYears(SteadyResult steady, History history) {
-        this.input = steady.input();
+    private BedYears(TransportInput input, Cells cells, History history) {
+        this.input = input;
         this.bed = input.bed().orElseThrow(() -> new IllegalArgumentException("a history needs a bed"));
-        this.cells = steady.cells();
+        this.cells = cells;
         this.history = history;
         this.states = input.stateCount();
         this.forms = input.layout().count();
@@ -72,6 +73,7 @@ public final class BedYears {
         this.brought = new double[width];
         this.after = new double[width];
         this.held = new double[width];
+        this.yearMean = new double[stock.length];
         steps();
     }
 
@@ -83,7 +85,11 @@ public final class BedYears {
      * @throws NumericalException if a year's budget does not close to 1e-8
      */
     public static YearsResult run(SteadyResult steady, History history, List<SampledPart> parts) {
-        return new BedYears(steady, history).run(parts);
+        return run(steady.input(), steady.cells(), history, parts);
+    }
+
+    static YearsResult run(TransportInput input, Cells cells, History history, List<SampledPart> parts) {
+        return new BedYears(input, cells, history).run(parts);
     }
 
     private void steps() {
@@ -139,6 +145,7 @@ public final class BedYears {
             steps.holdBack(stock, members);
             budget = total.next();
             result.water().newYear();
+            Arrays.fill(yearMean, 0);
             for (int kind : kindOf) {
                 step(over, steps, releases, kind, result);
             }
@@ -152,7 +159,7 @@ public final class BedYears {
                                 + CLOSURE + " is allowed; nothing was written; please report it with the scenario",
                         closure);
             }
-            result.endYear(year, over, stock, total, closure);
+            result.endYear(year, over, yearMean, stock, total, closure);
         }
         return result;
     }
@@ -265,6 +272,7 @@ public final class BedYears {
         System.arraycopy(after, 0, stock, c * width, width);
         for (int i = 0; i < width; i++) {
             held[i] = time[i] / duration;
+            yearMean[c * width + i] += time[i] / Quantity.SECONDS_PER_YEAR;
         }
         over.addBuried(c, held, budget);
         for (int s = 0; s < states; s++) {

@@ -47,11 +47,6 @@ public final class SteadyResult {
         this.belowSite = reachesBelowSites();
     }
 
-    /** The same over other beds. */
-    SteadyResult over(BedAnswer other) {
-        return new SteadyResult(input, cells, laidDown, carried, Optional.of(other));
-    }
-
     private BitSet reachesBelowSites() {
         RiverNetwork network = input.hydraulics().reaches().network();
         BitSet sites = new BitSet();

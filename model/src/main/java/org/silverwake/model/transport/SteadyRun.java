@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.silverwake.model.numerics.NumericalException;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
@@ -28,38 +29,55 @@ public final class SteadyRun {
      * @throws NumericalException if a budget does not close
      */
     public static SteadyResult run(TransportInput input) {
-        SteadyResult result = solve(input, CellCutter.cut(input));
-        return result.bedAnswer().map(answer -> notLongerThan(result, answer)).orElse(result);
-    }
-
-    /** A bed too slow to come into balance within its horizon is taken as it is then, from the background on. */
-    private static SteadyResult notLongerThan(SteadyResult result, BedAnswer balanced) {
-        BedInput bed = result.input().bed().orElseThrow();
-        if (!(balanced.longestResidence() > bed.horizon())) {
-            return result;
-        }
-        History atThisRate = new History(
-                bed.horizonYears(), List.of(new History.Era(0, result.input().sites())), List.of(), Optional.empty());
-        YearsResult years = BedYears.run(result, atThisRate, List.of());
-        return result.over(balanced.after(bed.horizonYears(), years.lastStock()));
+        return solve(input, CellCutter.cut(input));
     }
 
     /**
-     * Runs on cells cut once more in two, to show what cutting changes: the largest relative change [-] of the load at the end
-     * of a reach, over states, bounds and variants, where more than 1 % of what is released above still passes.
+     * What cutting the cells once more in two changes.
+     *
+     * @param loads largest relative change [-] of the load at the end of a reach, over states, bounds and variants, where more
+     *     than 1 % of what is released above still passes
+     * @param beds largest relative change [-] of the content of a bed with at least twice its background; empty without a bed
      */
-    public static double changeOnHalving(TransportInput input, SteadyResult result) {
+    public record Change(double loads, OptionalDouble beds) {}
+
+    /** Runs on cells cut once more in two, to show what cutting changes. */
+    public static Change changeOnHalving(TransportInput input, SteadyResult result) {
         Cells finer = result.cells().finer(2);
         double worst = 0;
+        List<StateHydraulics> waters = new ArrayList<>();
+        List<BackgroundSweep> backgrounds = new ArrayList<>();
         for (int s = 0; s < input.stateCount(); s++) {
             double[] above = result.releasedAbove(s);
-            StateHydraulics water = StateHydraulics.of(input.hydraulics(), finer, s);
-            BackgroundSweep background = BackgroundSweep.run(input, finer, water);
+            waters.add(StateHydraulics.of(input.hydraulics(), finer, s));
+            backgrounds.add(BackgroundSweep.run(input, finer, waters.get(s)));
             for (Bound bound : Bound.both()) {
                 // one at a time: a large network would not hold them all
-                StateSolution fine = StateSolution.solve(input, finer, water, background, bound);
+                StateSolution fine = StateSolution.solve(input, finer, waters.get(s), backgrounds.get(s), bound);
                 requireClosed(s, bound, fine);
                 worst = Math.max(worst, change(result.solution(bound, s), fine, above));
+            }
+        }
+        Optional<BedAnswer> bed = bed(input, finer, waters, backgrounds);
+        for (int s = 0; bed.isPresent() && s < input.stateCount(); s++) {
+            StateSolution coarse = result.solution(Bound.WITH_BED, s);
+            worst = Math.max(worst, change(coarse, bed.get().solution(s), result.releasedAbove(s)));
+        }
+        return new Change(
+                worst,
+                bed.stream()
+                        .mapToDouble(fine -> change(result.bedAnswer().orElseThrow(), fine, result))
+                        .findFirst());
+    }
+
+    private static double change(BedAnswer coarse, BedAnswer fine, SteadyResult result) {
+        double worst = 0;
+        for (int r = 0; r < result.input().hydraulics().reaches().size(); r++) {
+            for (int v = 0; v < result.variants() && coarse.hasBed(r); v++) {
+                double exact = fine.content(r, v);
+                if (exact > 2 * fine.backgroundContent(r)) {
+                    worst = Math.max(worst, Math.abs(coarse.content(r, v) - exact) / exact);
+                }
             }
         }
         return worst;
@@ -91,11 +109,7 @@ public final class SteadyRun {
             laidDown.add(StateSolution.solve(input, cells, water, background, Bound.LAID_DOWN));
             carried.add(StateSolution.solve(input, cells, water, background, Bound.CARRIED_THROUGH));
         }
-        Optional<BedAnswer> bed = input.bed().map(shared -> {
-            BedSolids.Outcome solids = BedSolids.run(input, shared, cells, waters);
-            return BedAnswer.steady(new BedWater(input, shared, cells, waters, backgrounds, solids), shared.horizon());
-        });
-        bed.ifPresent(SteadyRun::requireClosed);
+        Optional<BedAnswer> bed = bed(input, cells, waters, backgrounds);
         SteadyResult result = new SteadyResult(input, cells, laidDown, carried, bed);
         for (int s = 0; s < input.stateCount(); s++) {
             for (Bound bound : result.bounds()) {
@@ -103,6 +117,28 @@ public final class SteadyRun {
             }
         }
         return result;
+    }
+
+    /** River and bed in balance; a bed too slow for that within its horizon as it is then, from the background on. */
+    private static Optional<BedAnswer> bed(
+            TransportInput input, Cells cells, List<StateHydraulics> waters, List<BackgroundSweep> backgrounds) {
+        if (input.bed().isEmpty()) {
+            return Optional.empty();
+        }
+        BedInput shared = input.bed().get();
+        BedSolids.Outcome solids = BedSolids.run(input, shared, cells, waters);
+        BedAnswer balanced =
+                BedAnswer.steady(new BedWater(input, shared, cells, waters, backgrounds, solids), shared.horizon());
+        requireClosed(balanced);
+        if (!(balanced.longestResidence() > shared.horizon())) {
+            return Optional.of(balanced);
+        }
+        History atThisRate = new History(
+                shared.horizonYears(), List.of(new History.Era(0, input.sites())), List.of(), Optional.empty());
+        YearsResult years = BedYears.run(input, cells, atThisRate, List.of());
+        BedAnswer then = balanced.after(shared.horizonYears(), years.lastStock());
+        requireClosed(then);
+        return Optional.of(then);
     }
 
     private static void requireClosed(BedAnswer bed) {

@@ -13,7 +13,7 @@ import org.silverwake.model.water.Cells;
 /**
  * Bed and water of every reach year by year, and where all mercury is. Values hold background. Low and high are over the
  * variants of an unknown split. A reach's water value is the largest among the heads and ends of its cells, near-bank values
- * included; its bed value, at the year's end, the length-weighted mean of its cells.
+ * included; its bed value, mean of the year, the length-weighted mean of its cells.
  */
 public final class YearsResult {
     private final TransportInput input;
@@ -54,13 +54,13 @@ public final class YearsResult {
         return water;
     }
 
-    void endYear(int year, BedWater over, double[] stock, YearBudget budget, double closure) {
+    void endYear(int year, BedWater over, double[] mean, double[] stock, YearBudget budget, double closure) {
         budgets.add(budget);
         worstClosure = Math.max(worstClosure, closure);
         lastStock = stock;
         water.endYear(year);
         for (int r = 0; r < reaches; r++) {
-            contents(over, r, stock);
+            contents(over, r, mean);
             bed.put(year, r, total);
             if (bedMethyl.isPresent()) {
                 bedMethyl.get().put(year, r, made);
