@@ -82,13 +82,16 @@ public final class RunCommand implements Callable<Integer> {
         return 0;
     }
 
-    /** out/ and the scenario folder's name, below the working directory. */
+    /** out/ and the scenario folder's name, with that of the file where it has one of its own, below the working directory. */
     static Path defaultOut(Path scenario) {
         Path absolute = scenario.toAbsolutePath().normalize();
         boolean file = absolute.getFileName() != null
                 && (Scenarios.isWorkbook(absolute) || absolute.toString().endsWith(".yaml"));
-        Path folder = file ? absolute.getParent() : absolute;
-        return Path.of("out").resolve(String.valueOf(folder.getFileName()));
+        if (!file) {
+            return Path.of("out").resolve(String.valueOf(absolute.getFileName()));
+        }
+        String name = absolute.getFileName().toString().replaceAll("\\.[^.]*$", "");
+        return Path.of("out").resolve(absolute.getParent().getFileName() + (name.equals("scenario") ? "" : "-" + name));
     }
 
     /** Wall time of each step. */

@@ -68,12 +68,12 @@ final class HistorySection {
         if (!isGiven(section)) {
             return Optional.empty();
         }
-        int start = year(section.at("start")).orElse(0);
+        OptionalInt start = year(section.at("start"));
         int years = year(section.at("years")).orElse(1);
         List<Integer> order = order(section.at("order"), states.names());
         boolean together = section.at("together").flag(false);
         return Optional.of(new HistoryPlan(
-                start,
+                start.orElse(0),
                 years,
                 together ? List.of() : order,
                 section.at("bed-content").quantity(),
@@ -102,7 +102,8 @@ final class HistorySection {
         return order;
     }
 
-    private static List<Change> changes(ScenarioValue section, int start, int years, List<Site> sites) {
+    private static List<Change> changes(ScenarioValue section, OptionalInt begins, int years, List<Site> sites) {
+        int start = begins.orElse(0);
         List<Change> changes = new ArrayList<>();
         ScenarioValue list = section.at("changes");
         Set<String> known = new TreeSet<>();
@@ -113,7 +114,9 @@ final class HistorySection {
         for (String name : list.names()) {
             ScenarioValue value = list.at(name);
             OptionalInt year = year(value.at("year"));
-            if (year.isPresent() && (year.getAsInt() < start || year.getAsInt() >= start + years)) {
+            if (begins.isPresent()
+                    && year.isPresent()
+                    && (year.getAsInt() < start || year.getAsInt() >= start + years)) {
                 value.at("year")
                         .problem(year.getAsInt() + " lies outside the history, " + start + " to " + (start + years - 1)
                                 + "; give a year of it");

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.cli.command.Silverwake;
+import org.silverwake.cli.demo.DemoCopy;
 
 /** The demo by both doors: the same scenario, and the same bytes of every table and layer. */
 class BothDoorsTest {
@@ -39,12 +40,33 @@ class BothDoorsTest {
                 .doesNotContain("sites.csv");
     }
 
+    @Test
+    void sameTablesWithBedAndHistory() throws IOException {
+        Path text = DemoCopy.into(folder.resolve("text"));
+        Files.writeString(
+                text.resolve("scenario.yaml"),
+                Files.readString(LANTERN.resolve("years.yaml"))
+                        .replace("start: 1996", "start: 2014")
+                        .replace("years: 80", "years: 3\n  order: [dry, wet, dry, flood]")
+                        .replaceAll("    (before|rush|closed).*\n", ""));
+        Path workbook = workbook(text, folder.resolve("lantern"));
+        Map<String, byte[]> expected = run(text, folder.resolve("out"));
+        Map<String, byte[]> found = run(workbook, folder.resolve("book"));
+        assertThat(expected).containsKeys("tables/bed.csv", "tables/years.csv", "tables/recovery.csv");
+        assertThat(found.keySet()).isEqualTo(expected.keySet());
+        expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+    }
+
     private static Path workbook(Path into) throws IOException {
+        return workbook(LANTERN, into);
+    }
+
+    private static Path workbook(Path from, Path into) throws IOException {
         Files.createDirectories(into);
         for (String file : new String[] {"rivers.gpkg", "dem.tif", "lab.csv"}) {
-            Files.copy(LANTERN.resolve(file), into.resolve(file));
+            Files.copy(from.resolve(file), into.resolve(file));
         }
-        WorkbookWriter.write(into.resolve(WorkbookReader.FILE), TextDoor.contents(LANTERN), "en");
+        WorkbookWriter.write(into.resolve(WorkbookReader.FILE), TextDoor.contents(from), "en");
         return into;
     }
 

@@ -150,8 +150,8 @@ public final class BedYears {
                 step(over, steps, releases, kind, result);
             }
             budget.setStore(stock);
-            double closure = budget.closure();
             total = total.plus(budget);
+            double closure = Math.max(budget.closure(), total.closure());
             if (!(closure <= CLOSURE)) {
                 throw new NumericalException(
                         "year " + (year + 1),
@@ -185,7 +185,7 @@ public final class BedYears {
                 }
             }
         }
-        budget.setStore(stock);
+        budget.begin(stock);
     }
 
     private List<NearBank> nearBank(BedWater over) {

@@ -81,6 +81,12 @@ final class YearBudget {
         }
     }
 
+    /** The same for what the beds hold in the beginning. */
+    void begin(double[] stock) {
+        setStore(stock);
+        System.arraycopy(store, 0, began, 0, members);
+    }
+
     /** Amount of a term [kg]. */
     double amount(Term term, int member) {
         return amount[term.ordinal()][member];

@@ -157,7 +157,7 @@ public final class YearsResult {
         };
     }
 
-    /** Worst relative closure of any year [-]. */
+    /** Worst relative closure of any year, and of all years up to it [-]. */
     public double worstClosure() {
         return worstClosure;
     }
