@@ -57,7 +57,6 @@ final class BedTable {
         header.addAll(List.of(
                 "released mercury in the bed [kg]",
                 "buried [kg/yr]",
-                "lost over the banks [kg/yr]",
                 "mean time in the bed [yr]",
                 "loses more solids than it gains",
                 "gains less solids than the stated burial",
@@ -80,9 +79,7 @@ final class BedTable {
                 .number(there ? bed.backgroundContent(r) * MILLIGRAMS_PER_KILOGRAM : Double.NaN);
         methyl.ifPresent(form -> csv.number(there ? bed.content(r, form, v) * MICROGRAMS_PER_KILOGRAM : Double.NaN));
         double years = bed.residence(r) / Quantity.SECONDS_PER_YEAR;
-        csv.number(bed.stockOf(r, v))
-                .number(bed.buriedOf(r, v) * Quantity.SECONDS_PER_YEAR)
-                .number(bed.overbankOf(r, v) * Quantity.SECONDS_PER_YEAR);
+        csv.number(bed.stockOf(r, v)).number(bed.buriedOf(r, v) * Quantity.SECONDS_PER_YEAR);
         if (Double.isInfinite(years)) {
             csv.text("never leaves");
         } else {

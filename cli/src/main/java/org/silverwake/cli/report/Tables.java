@@ -45,6 +45,7 @@ public final class Tables {
         water(outcome, folder.resolve("water.csv"));
         defects(outcome.basin(), folder.resolve("defects.csv"), form);
         CorrectionsReport.write(outcome.basin(), folder.resolve("corrections.csv"), form);
+        Overbank.write(outcome, folder.resolve("overbank.csv"));
         BedTable.write(outcome, folder.resolve("bed.csv"));
         YearsTables.write(outcome, folder);
         SampleTables.write(outcome, folder);

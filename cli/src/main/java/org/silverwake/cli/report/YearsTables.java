@@ -21,6 +21,7 @@ import org.silverwake.model.transport.YearsResult.Whereabouts;
 final class YearsTables {
     private static final double NANOGRAMS_PER_LITER = 1e9;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
+    private static final double CENTIMETERS = 100;
     private static final double MICROGRAMS_PER_KILOGRAM = 1e9;
 
     private final Outcome outcome;
@@ -39,6 +40,7 @@ final class YearsTables {
             tables.places(folder.resolve("years.csv"));
             tables.recovery(folder.resolve("recovery.csv"));
             tables.whereabouts(folder.resolve("whereabouts.csv"));
+            tables.layers(folder.resolve("buried-layers.csv"));
         });
     }
 
@@ -147,6 +149,34 @@ final class YearsTables {
         return recovery.firstYearBelow().isPresent()
                 ? Math.max(0, run.firstYear() + recovery.firstYearBelow().getAsInt() - now)
                 : Double.NaN;
+    }
+
+    /** The layers below the active one at the end of the last year, youngest first: what a dated core there would show. */
+    private void layers(Path file) {
+        List<String> header = new ArrayList<>(List.of(
+                "place",
+                "reach",
+                "buried in",
+                "depth below the active layer from [cm]",
+                "depth below the active layer to [cm]"));
+        both(header, "content", "[mg/kg dry]");
+        try (CsvTableWriter csv = table(file, header)) {
+            for (PlacedPoint place : outcome.basin().points("place")) {
+                int r = outcome.basin().reachAt(place);
+                double depth = 0;
+                for (int year = years.years() - 1; year >= 0 && years.buried(year, r) > 0; year--) {
+                    double to = depth + years.buried(year, r);
+                    csv.text(place.request().name())
+                            .text(outcome.basin().reach(r).id())
+                            .text(String.valueOf(run.firstYear() + year))
+                            .number(depth * CENTIMETERS)
+                            .number(to * CENTIMETERS);
+                    band(csv, years.bed(), year, r, MILLIGRAMS_PER_KILOGRAM);
+                    csv.end();
+                    depth = to;
+                }
+            }
+        }
     }
 
     private void whereabouts(Path file) {

@@ -197,21 +197,6 @@ public final class BedAnswer {
         return sum(reach, (c, form) -> over.exchange().buried(c, form) * stocks.at(c, form, variant));
     }
 
-    /** Rate at which a reach loses all forms over its banks in the mean of the year, released mercury alone [kg/s]. */
-    public double overbankOf(int reach, int variant) {
-        return sum(reach, (c, form) -> {
-            double rate = 0;
-            for (int s = 0; s < loads.size(); s++) {
-                if (over.water().get(s).isWet(c)) {
-                    rate += over.input().hydraulics().share(s)
-                            * over.rates(s).overbank(c, form)
-                            * loads.get(s).time(c, form, variant);
-                }
-            }
-            return rate;
-        });
-    }
-
     private interface OfForm {
         double in(int cell, int form);
     }

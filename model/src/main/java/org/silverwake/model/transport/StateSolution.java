@@ -244,6 +244,17 @@ public final class StateSolution {
         return sweep.head(cells.start(reach), form, variant);
     }
 
+    /** Rate at which a reach loses all forms over its banks, released alone [kg/s]. */
+    double overbank(int reach, int variant) {
+        double sum = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1) && water.isWet(c); c++) {
+            for (int form = 0; form < layout.count(); form++) {
+                sum += rates.overbank(c, form) * sweep.time(c, form, variant);
+            }
+        }
+        return sum;
+    }
+
     /** What declared abstractions at a reach's head take, all forms, background included [kg/s]. */
     public double abstracted(int reach, int variant) {
         return sweep.taken(reach, variant) + background.taken(reach);

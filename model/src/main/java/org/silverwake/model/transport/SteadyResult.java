@@ -265,6 +265,15 @@ public final class SteadyResult {
         return length > 0 ? sum / length : 0;
     }
 
+    /** Rate at which a reach loses released mercury over its banks in the mean of the year [kg/s]. */
+    public double overbank(Bound bound, int variant, int reach) {
+        double sum = 0;
+        for (int s = 0; s < input.stateCount(); s++) {
+            sum += input.hydraulics().share(s) * solution(bound, s).overbank(reach, variant);
+        }
+        return sum;
+    }
+
     /** Worst relative closure over states, bounds and variants [-], of released mercury and of background each by itself. */
     public double worstClosure() {
         double worst = 0;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.StateLayout;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.water.Cells;
 
 /**
@@ -27,6 +28,7 @@ public final class YearsResult {
     private final WaterYears water;
     private final YearBand bed;
     private final Optional<YearBand> bedMethyl;
+    private final double[] buried;
     private final List<YearBudget> budgets = new ArrayList<>();
     private final double[][] total;
     private final double[][] made;
@@ -45,6 +47,7 @@ public final class YearsResult {
         this.water = new WaterYears(input, cells, years, parts);
         this.bed = new YearBand(years, reaches);
         this.bedMethyl = methyl >= 0 ? Optional.of(new YearBand(years, reaches)) : Optional.empty();
+        this.buried = new double[years * reaches];
         this.total = new double[variants][reaches];
         this.made = new double[variants][reaches];
     }
@@ -60,12 +63,23 @@ public final class YearsResult {
         lastStock = stock;
         water.endYear(year);
         for (int r = 0; r < reaches; r++) {
+            buried[year * reaches + r] = buried(over, r);
             contents(over, r, mean);
             bed.put(year, r, total);
             if (bedMethyl.isPresent()) {
                 bedMethyl.get().put(year, r, made);
             }
         }
+    }
+
+    private double buried(BedWater over, int reach) {
+        double sum = 0;
+        double length = 0;
+        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            sum += over.solids().motion().burial(c) * cells.length(c);
+            length += cells.length(c);
+        }
+        return sum / length * Quantity.SECONDS_PER_YEAR;
     }
 
     private void contents(BedWater over, int reach, double[] stock) {
@@ -102,6 +116,11 @@ public final class YearsResult {
     /** All mercury in the bed [kg/kg dry]. */
     public YearBand bed() {
         return bed;
+    }
+
+    /** Thickness of the layer that a reach's bed buries in a year, counted from 0 [m]; its content is that year's. */
+    public double buried(int year, int reach) {
+        return buried[year * reaches + reach];
     }
 
     /** MeHg in the bed [kg/kg dry]; empty where it is not carried. */
