@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.run.YearsRun;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.geo.write.Column;
@@ -20,9 +21,12 @@ import org.silverwake.geo.write.ReachLayer;
 import org.silverwake.geo.write.ReachLayers;
 import org.silverwake.geo.write.ReachStyle;
 import org.silverwake.model.network.RiverNetwork;
+import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
+import org.silverwake.model.screening.Recovery;
 import org.silverwake.model.screening.ScreeningRow;
+import org.silverwake.model.transport.BedAnswer;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyResult.Fraction;
 
@@ -102,6 +106,16 @@ public final class Layers {
                 Column.real("hg_whole_background_ng_per_l"),
                 Column.real("bed_low_mg_per_kg_dry"),
                 Column.real("bed_high_mg_per_kg_dry")));
+        if (outcome.result().bedAnswer().isPresent()) {
+            columns.add(Column.real("with_bed_low_mg_per_kg_dry"));
+            columns.add(Column.real("with_bed_high_mg_per_kg_dry"));
+            columns.add(Column.real("mean_time_in_bed_yr"));
+        }
+        outcome.years()
+                .ifPresent(years -> Recoveries.guidelines(outcome, years).forEach(guideline -> {
+                    columns.add(Column.text("recovery_" + plain(guideline.id())));
+                    columns.add(Column.real("below_from_year_" + plain(guideline.id())));
+                }));
         for (Guideline guideline : guidelines) {
             columns.add(Column.text("answer_" + plain(guideline.id())));
             columns.add(Column.real("ratio_low_" + plain(guideline.id())));
@@ -132,6 +146,10 @@ public final class Layers {
                 wet ? result.background(s, r, Fraction.WHOLE) * NANOGRAMS_PER_LITER : null,
                 bed ? result.bedLow(r) * MILLIGRAMS_PER_KILOGRAM : null,
                 bed ? result.bedHigh(r) * MILLIGRAMS_PER_KILOGRAM : null));
+        result.bedAnswer().ifPresent(answer -> row.addAll(bed(answer, r)));
+        outcome.years()
+                .ifPresent(years -> Recoveries.guidelines(outcome, years)
+                        .forEach(guideline -> row.addAll(recovery(years, guideline, r))));
         for (Guideline guideline : guidelines) {
             if (outcome.screening().isLeftOut(guideline, r)) {
                 row.addAll(Arrays.asList(SummaryLines.DOES_NOT_APPLY, null, null));
@@ -143,6 +161,31 @@ public final class Layers {
             row.add(answer.ratioHigh().orElse(null));
         }
         return row;
+    }
+
+    private List<Object> bed(BedAnswer bed, int r) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = 0;
+        for (int v = 0; v < outcome.result().variants() && bed.hasBed(r); v++) {
+            low = Math.min(low, bed.content(r, v));
+            high = Math.max(high, bed.content(r, v));
+        }
+        double years = bed.residence(r) / Quantity.SECONDS_PER_YEAR;
+        return Arrays.asList(
+                bed.hasBed(r) ? low * MILLIGRAMS_PER_KILOGRAM : null,
+                bed.hasBed(r) ? high * MILLIGRAMS_PER_KILOGRAM : null,
+                years > 0 && Double.isFinite(years) ? years : null);
+    }
+
+    /** By the high estimate. */
+    private List<Object> recovery(YearsRun years, Guideline guideline, int r) {
+        Optional<Recovery> high = Recoveries.of(outcome, years, guideline, r).map(Recoveries.Range::high);
+        return Arrays.asList(
+                high.map(Recovery::words).orElse(null),
+                high.filter(h -> h.firstYearBelow().isPresent())
+                        .map(h ->
+                                (double) (years.firstYear() + h.firstYearBelow().getAsInt()))
+                        .orElse(null));
     }
 
     private ReachShade shade(Guideline guideline, int r, int s) {

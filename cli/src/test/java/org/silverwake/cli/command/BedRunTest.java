@@ -127,6 +127,29 @@ class BedRunTest {
     }
 
     @Test
+    void whatFloodsLayOnLandIsOnAMap() {
+        messy.yaml("lateral-filtered-mercury: 0.6 ng/L}", "lateral-filtered-mercury: 0.6 ng/L, flood: true}");
+        run("flood: {overbank-share-per-km: 0.02 1/km}\n");
+        double lost = 0;
+        for (String high : column("overbank.csv", "released mercury laid on land, high [kg/yr]")) {
+            lost += Double.parseDouble(high);
+        }
+        List<String> processes = column("balance.csv", "process");
+        double most = 0;
+        double inBound = 0;
+        for (int i = 0; i < processes.size(); i++) {
+            boolean first = column("balance.csv", "bound").get(i).equals("carried through");
+            inBound += first && processes.get(i).equals("overbank")
+                    ? value("balance.csv", "mass over the year [kg]", i)
+                    : 0;
+            most = Math.max(most, inBound);
+        }
+        // the balance holds the background's part too, which loses nothing
+        assertThat(lost).isPositive().isCloseTo(most, within(most * 1e-4));
+        assertThat(messy.out().resolve("maps/overbank.png")).exists();
+    }
+
+    @Test
     void allMercuryIsSomewhereInEveryYear() {
         run(
                 "bed: {active-layer: 5 cm, tau-ce: 4 Pa, burial: 2 mm/yr}\n"

@@ -115,7 +115,9 @@ public final class ConcentrationMap {
         points(panel, sheet);
         summary(panel, sheet.summary());
         panel.rule();
-        panel.strong(words.comparedWith(), 12.5);
+        if (!sheet.guidelines().isEmpty()) {
+            panel.strong(words.comparedWith(), 12.5);
+        }
         for (GuidelineLine line : sheet.guidelines()) {
             panel.strong(line.name() + ": " + line.value(), 11);
             panel.paragraph(line.source() + (line.checkedInPrint() ? "" : " \u2013 " + words.notCheckedInPrint()), 9.5);
