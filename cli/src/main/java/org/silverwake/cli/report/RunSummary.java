@@ -37,6 +37,7 @@ public final class RunSummary {
         for (String gap : outcome.gaps()) {
             print.println("  " + gap);
         }
+        outcome.years().ifPresent(years -> recovery(outcome, years, print));
         budget(outcome, print);
         BedNotes.slowest(outcome.basin(), outcome.result()).ifPresent(line -> print.println("  " + line));
         outcome.breaks().lines().forEach(line -> print.println("  " + line));
@@ -59,6 +60,17 @@ public final class RunSummary {
         outcome.years().ifPresent(years -> years(years, print));
         print.printf(java.util.Locale.ROOT, "written to %s in %.1f s%n", target, milliseconds / MILLIS);
         print.flush();
+    }
+
+    private static void recovery(Outcome outcome, YearsRun years, PrintWriter print) {
+        RecoveryClasses classes = new RecoveryClasses(outcome, years);
+        print.println("  " + Recoveries.supposed(outcome));
+        for (Guideline guideline : classes.drawn(false)) {
+            print.println("  How long from " + classes.now() + " until the high estimate is below "
+                    + guideline.displayName() + " (" + guideline.printed() + ", "
+                    + guideline.observable().words() + "):");
+            classes.summary(guideline).forEach(line -> print.println("    " + line));
+        }
     }
 
     private static void years(YearsRun years, PrintWriter print) {
