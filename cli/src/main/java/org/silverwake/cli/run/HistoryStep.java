@@ -75,10 +75,13 @@ final class HistoryStep {
         return worst;
     }
 
-    /** What is kept of the water: total mercury always, and what guidelines of river water are values of. */
+    /** What is kept of the water: total mercury always, what fish take up, and what guidelines of river water are values of. */
     private static List<Measure> measures(ScenarioInput scenario, Screening screening) {
         Set<Substance> carried = scenario.mercury().substances();
         Set<Measure> measures = new LinkedHashSet<>(List.of(Measure.WHOLE_WATER, Measure.FILTERED_WATER));
+        if (carried.contains(Substance.METHYLMERCURY)) {
+            measures.add(YearsRun.FISH);
+        }
         for (Guideline guideline : screening.compared()) {
             ReachValues.measure(guideline.observable(), carried)
                     .filter(measure -> measure.medium() == Medium.SURFACE_WATER

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.model.screening.Averaging;
+import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.ReachValues;
@@ -32,6 +33,9 @@ public record YearsRun(
         List<Measure> measures,
         YearsResult result,
         OptionalDouble otherTogether) {
+    /** What fish take up: filtered MeHg. */
+    static final Measure FISH = new Measure(Medium.SURFACE_WATER, Substance.METHYLMERCURY, Fraction.FILTERED);
+
     /** Copies set and list. */
     public YearsRun {
         carried = Set.copyOf(carried);
