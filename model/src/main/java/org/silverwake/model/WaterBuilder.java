@@ -18,9 +18,11 @@ import org.silverwake.model.water.Column;
 import org.silverwake.model.water.Discharges;
 import org.silverwake.model.water.DrainageArea;
 import org.silverwake.model.water.Gauging;
+import org.silverwake.model.water.GivenSections;
 import org.silverwake.model.water.HydraulicGeometry;
 import org.silverwake.model.water.Hydraulics;
 import org.silverwake.model.water.ManningChannel;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.ReachTable;
 import org.silverwake.model.water.RoutedWater;
 import org.silverwake.model.water.Slopes;
@@ -58,7 +60,7 @@ final class WaterBuilder {
             properties.add(WaterProperties.at(input.states().get(s).temperature()));
         }
         Column slope = slopes();
-        Column roughness = roughness();
+        Column roughness = roughness(slope);
         requireShear(slope, roughness);
         Hydraulics hydraulics = new Hydraulics(
                 reaches,
@@ -229,7 +231,7 @@ final class WaterBuilder {
     private void requireShear(Column slope, Column roughness) {
         List<String> names = new ArrayList<>();
         for (int r = 0; r < reaches.size(); r++) {
-            if (!slope.has(r) && !roughness.has(r)) {
+            if (!slope.has(r) && !roughness.has(r) && !reaches.bodies().isStill(r)) {
                 names.add(network.id(r));
             }
         }
@@ -256,7 +258,8 @@ final class WaterBuilder {
         return heights;
     }
 
-    private Column roughness() {
+    /** Manning n as stated; where a canal has neither that nor a slope, that of canals. */
+    private Column roughness(Column slope) {
         Column roughness = new Column(reaches.size());
         Optional<Column> attribute = reaches.column("manning-n");
         for (int r = 0; r < reaches.size(); r++) {
@@ -264,6 +267,8 @@ final class WaterBuilder {
                 roughness.put(r, attribute.get().at(r));
             } else if (input.manning().isPresent()) {
                 roughness.put(r, input.manning().getAsDouble());
+            } else if (reaches.kind(r) == ReachKind.CANAL && !slope.has(r)) {
+                roughness.put(r, input.settings().value("channel.canal-manning-n"));
             }
         }
         return roughness;
@@ -278,20 +283,28 @@ final class WaterBuilder {
                 s.value("channel.depth-exponent"),
                 s.value("channel.station-width-exponent"),
                 s.value("channel.station-depth-exponent"));
+        AttributeChannel attributes = attributes(geometry);
+        GivenSections given = new GivenSections(reaches, attributes);
         if (input.channel() == ChannelMethod.HYDRAULIC_GEOMETRY) {
-            return geometry;
+            return given.over(geometry);
         }
         if (input.channel() == ChannelMethod.MANNING) {
             for (int r = 0; r < reaches.size(); r++) {
-                if (!slope.has(r) || !roughness.has(r)) {
+                boolean ownSection = reaches.bodies().of(r).isPresent() || given.isGiven(r);
+                if (!ownSection && (!slope.has(r) || !roughness.has(r))) {
                     throw new IllegalArgumentException(
                             "reach " + network.id(r)
                                     + ": Manning channels need a slope and channel.manning-n; map a slope column or give an elevation raster");
                 }
             }
             Column width = reaches.column("width").orElseGet(() -> new Column(reaches.size()));
-            return new ManningChannel(slope, roughness, width, geometry, s.value("channel.side-slope"));
+            return given.over(new ManningChannel(slope, roughness, width, geometry, s.value("channel.side-slope")));
         }
+        noteFilled(attributes, routed);
+        return attributes;
+    }
+
+    private AttributeChannel attributes(HydraulicGeometry geometry) {
         List<Optional<Column>> velocity = new ArrayList<>();
         List<Optional<Column>> depth = new ArrayList<>();
         List<Optional<Column>> width = new ArrayList<>();
@@ -300,9 +313,7 @@ final class WaterBuilder {
             depth.add(reaches.column("depth", state.name()));
             width.add(reaches.column("width", state.name()));
         }
-        AttributeChannel channel = new AttributeChannel(velocity, depth, width, geometry);
-        noteFilled(channel, routed);
-        return channel;
+        return new AttributeChannel(velocity, depth, width, geometry);
     }
 
     private void noteFilled(AttributeChannel channel, List<RoutedWater> routed) {
@@ -310,6 +321,9 @@ final class WaterBuilder {
             List<Integer> filled = new ArrayList<>();
             List<Integer> recomputed = new ArrayList<>();
             for (int r = 0; r < reaches.size(); r++) {
+                if (reaches.bodies().of(r).isPresent()) {
+                    continue;
+                }
                 if (channel.isFilled(r, s)) {
                     filled.add(r);
                 }

@@ -66,6 +66,14 @@ public final class SettingList {
                     "Leopold & Maddock (1953), at-a-station f",
                     "depth, from state to state"),
             required("channel.manning-n", "-", 0.01, 0.3, "Manning channels; shear where given"),
+            of(
+                    "channel.canal-manning-n",
+                    "-",
+                    0.01,
+                    0.025,
+                    0.15,
+                    "Chow (1959), earth canal, clean and straight (from memory)",
+                    "shear in canals of which neither slope nor Manning n is known"),
             of("channel.side-slope", "-", 0, 0, 10, "rectangular section", "Manning channels: horizontal per vertical"),
             of(
                     "channel.slope-floor",

@@ -22,6 +22,8 @@ import java.util.Arrays;
  * digits beside a fast one.
  * Essentially nonnegative matrices: Xue &amp; Ye (2013); Shao, Gao &amp; Xue (2014).
  *
+ * <p>The stretch may also be still water, mixed all through; see {@link #prepareMixed}.
+ *
  * <p>Not thread-safe: it owns its work space. Cost O(core^2 (core + feeders) n).
  */
 public final class Propagator {
@@ -90,9 +92,7 @@ public final class Propagator {
      * @throws IllegalArgumentException if tau is negative or not finite
      */
     public void prepare(double[] rates, int offset, double tau) {
-        if (!(tau >= 0 && tau < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("travel time " + tau + " s is not allowed; it is at least 0 and finite");
-        }
+        requireTime("travel time", tau);
         double q = 0;
         for (int i = 0; i < core; i++) {
             q = Math.max(q, -rates[offset + i * core + i]);
@@ -115,6 +115,67 @@ public final class Propagator {
             if (core == 1) {
                 e[0] = StrictMath.exp(rates[offset] * step);
             }
+        }
+    }
+
+    /**
+     * Takes the rates of a stretch of still water, mixed all through, and the time its water stays: the load out is W_out = (I - A T)^-1
+     * (W_in + b T), its time integral T W_out, so that {@link #apply} and every balance go on as for flowing water. The core is
+     * solved without a subtraction beyond that of its own leaks, so nothing is negative.
+     *
+     * @param rates rates [1/s], laid out as the class comment says
+     * @param offset where they begin
+     * @param residence time that water stays, volume over discharge out [s], at least 0, finite
+     * @throws IllegalArgumentException if the time is negative or not finite
+     */
+    public void prepareMixed(double[] rates, int offset, double residence) {
+        requireTime("residence time", residence);
+        mixedCore(rates, offset, residence);
+        for (int i = 0; i < core * core; i++) {
+            phi[i] = residence * e[i];
+            phi2[i] = residence * phi[i];
+        }
+        for (int k = 0; k < feeders; k++) {
+            int at = offset + core * core + k * (core + 1);
+            s[k] = 1 / (1 + rates[at] * residence);
+            sPhi[k] = residence * s[k];
+            sPhi2[k] = residence * sPhi[k];
+            for (int i = 0; i < core; i++) {
+                double fed = 0;
+                for (int m = 0; m < core; m++) {
+                    fed += phi[i * core + m] * rates[at + 1 + m];
+                }
+                f[k * core + i] = fed * s[k];
+                g[k * core + i] = residence * f[k * core + i];
+                g2[k * core + i] = residence * g[k * core + i];
+            }
+        }
+    }
+
+    /** Columns of (I - A T)^-1: what of each core state flows out as what. Flowing out is a leak of 1/T, here times T. */
+    private void mixedCore(double[] rates, int offset, double residence) {
+        double[] leak = new double[core];
+        double[] column = new double[core];
+        for (int j = 0; j < core; j++) {
+            for (int from = 0; from < core; from++) {
+                double lost = -rates[offset + from * core + from];
+                for (int to = 0; to < core; to++) {
+                    work[to * core + from] = residence * rates[offset + to * core + from];
+                    lost -= to == from ? 0 : rates[offset + to * core + from];
+                }
+                leak[from] = 1 + residence * Math.max(0, lost);
+                column[from] = from == j ? 1 : 0;
+            }
+            LossElimination.solve(work, leak, column, 0);
+            for (int i = 0; i < core; i++) {
+                e[i * core + j] = column[i];
+            }
+        }
+    }
+
+    private static void requireTime(String name, double time) {
+        if (!(time >= 0 && time < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(name + " " + time + " s is not allowed; it is at least 0 and finite");
         }
     }
 

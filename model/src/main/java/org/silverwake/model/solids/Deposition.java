@@ -88,7 +88,7 @@ public final class Deposition {
      * @return rate [1/s], at least 0
      */
     public static double rate(ParticleClass particles, double settling, Flow flow) {
-        if (particles.retentionLength().isPresent()) {
+        if (particles.retentionLength().isPresent() && !flow.still()) {
             return flow.velocity() / particles.retentionLength().getAsDouble();
         }
         if (particles.cohesive()) {
@@ -96,7 +96,9 @@ public final class Deposition {
         }
         double bedShare = 1 - suspendedShare(rouse(settling, flow.shearVelocity()));
         double rate = settling * bedShare / flow.depth();
-        return flow.setDownLength() > 0 ? Math.min(rate, flow.velocity() / flow.setDownLength()) : rate;
+        return flow.setDownLength() > 0 && !flow.still()
+                ? Math.min(rate, flow.velocity() / flow.setDownLength())
+                : rate;
     }
 
     /**
@@ -107,6 +109,18 @@ public final class Deposition {
      * @param shearVelocity u* [m/s]
      * @param skinShear tau' [Pa]
      * @param setDownLength e-fold length of what sand a flood sets down [m]; 0 in other states
+     * @param still whether it is still water, in which lengths measured along rivers say nothing
      */
-    public record Flow(double velocity, double depth, double shearVelocity, double skinShear, double setDownLength) {}
+    public record Flow(
+            double velocity,
+            double depth,
+            double shearVelocity,
+            double skinShear,
+            double setDownLength,
+            boolean still) {
+        /** Flowing water. Velocity and u* [m/s], depth and length [m], skin shear [Pa]. */
+        public Flow(double velocity, double depth, double shearVelocity, double skinShear, double setDownLength) {
+            this(velocity, depth, shearVelocity, skinShear, setDownLength, false);
+        }
+    }
 }

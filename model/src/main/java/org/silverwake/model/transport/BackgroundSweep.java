@@ -19,7 +19,7 @@ import org.silverwake.model.water.StateHydraulics;
 /**
  * Background mercury of one flow state, the same in both bounds: it enters with headwater and lateral water at sediment x
  * content + filtered, and is carried without loss. Where sediment is rated by discharge and a river so holds more than its
- * waters brought, it takes the rest from its bed and banks at the same content. Exchangeable; it shares the water's
+ * waters brought, it takes the rest from its bed and banks at the same content; still water takes nothing. Exchangeable; it shares the water's
  * partition.
  */
 final class BackgroundSweep implements BackgroundLoads {
@@ -98,7 +98,7 @@ final class BackgroundSweep implements BackgroundLoads {
             }
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 onSolids = onSolids(input, state, water.mean(c));
-                double held = rated ? Math.min(load[WATER], water.head(c)) * onSolids : 0;
+                double held = rated && !water.isStill(c) ? Math.min(load[WATER], water.head(c)) * onSolids : 0;
                 double takenUp = Math.max(0, held - load[SOLIDS]);
                 double lateral = Math.max(0, water.end(c) - water.head(c));
                 load[SOLIDS] += takenUp;
@@ -164,7 +164,8 @@ final class BackgroundSweep implements BackgroundLoads {
 
     @Override
     public double time(int cell, int form) {
-        return form == exchangeable ? 0.5 * (head[cell] + end[cell]) * water.travelTime(cell) : 0;
+        double mean = water.isMixed(cell) ? end[cell] : 0.5 * (head[cell] + end[cell]);
+        return form == exchangeable ? mean * water.travelTime(cell) : 0;
     }
 
     @Override

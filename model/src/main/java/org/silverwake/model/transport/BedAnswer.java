@@ -79,7 +79,7 @@ public final class BedAnswer {
      */
     public double residence(int reach) {
         double longest = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             longest = Math.max(longest, stocks.residence(c));
         }
         return longest;
@@ -139,16 +139,20 @@ public final class BedAnswer {
         return solutions.get(state);
     }
 
+    private int[] cellsOf(int reach) {
+        return over.input().hydraulics().cellsOf(reach, cells);
+    }
+
     /** Whether a reach has a bed: it carries water at some time. */
     public boolean hasBed(int reach) {
-        return over.exchange().solids(cells.start(reach)) > 0;
+        return over.exchange().solids(cellsOf(reach)[0]) > 0;
     }
 
     /** Content of a form in a reach's bed, background included [kg/kg dry]; there must be a bed. */
     public double content(int reach, int form, int variant) {
         double sum = 0;
         double length = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             sum += stocks.at(c, form, variant, true) / over.exchange().solids(c) * cells.length(c);
             length += cells.length(c);
         }
@@ -168,7 +172,7 @@ public final class BedAnswer {
     public double backgroundContent(int reach) {
         double sum = 0;
         double length = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             for (int form = 0; form < layout.count(); form++) {
                 sum += stocks.at(c, form, variants) / over.exchange().solids(c) * cells.length(c);
             }

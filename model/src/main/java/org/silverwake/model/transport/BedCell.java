@@ -59,7 +59,7 @@ final class BedCell {
         for (int s = 0; s < steps.length; s++) {
             if (water.get(s).isWet(c)) {
                 rates.get(s).fill(c, 0, cellRates);
-                steps[s].prepare(cellRates, 0, water.get(s).travelTime(c));
+                water.get(s).prepare(steps[s], cellRates, 0, c);
                 for (int form = 0; form < forms; form++) {
                     follow(s, form);
                 }

@@ -18,7 +18,8 @@ import org.silverwake.model.water.StateHydraulics;
 /**
  * Solids over a bed that all flow states share, in balance over the year and per class: sum of share x (deposition -
  * erosion) = burial. What erodes has the bed's own mixture, in which each class has its share of deposition. Background
- * solids stay held at their concentration in the water; tailings solids are carried, laid down and taken up again.
+ * solids stay held at their concentration in the water; tailings solids are carried, laid down and taken up again. In still
+ * water nothing is held up: erosion is what shear takes, burial all the rest, whatever else is stated.
  */
 final class BedSolids {
     private static final int ROUNDS = 500;
@@ -173,6 +174,13 @@ final class BedSolids {
         return input.sediment().get(s).at(water.get(s).mean(c));
     }
 
+    /** The river's own solids of a class in the water of a state [kg/m3]. */
+    private double held(int s, int c, int j) {
+        return background(s, c)
+                * input.classes().get(j).backgroundShare()
+                * SolidsState.held(water.get(s), c, rate[s][j] + lost[s]);
+    }
+
     /** What the water of each state does with the tailings solids that enter it, and with a unit [kg/s] taken up along it. */
     private void rates(int c, double[] present) {
         double[] into = new double[1];
@@ -190,11 +198,11 @@ final class BedSolids {
                 Arrays.fill(outPerUnit[s], 0);
                 continue;
             }
-            lost[s] = settling.get(s).overbank(flow.velocity(c));
+            lost[s] = settling.get(s).overbank(flow, c);
             Deposition.Flow here = settling.get(s).flow(flow, c);
             for (int j = 0; j < classes; j++) {
-                rate[s][j] = settling.get(s).rate(j, here, present[s]);
-                propagator.prepare(new double[] {-(rate[s][j] + lost[s])}, 0, flow.travelTime(c));
+                rate[s][j] = settling.get(s).rate(j, flow, c, here, present[s]);
+                flow.prepare(propagator, new double[] {-(rate[s][j] + lost[s])}, 0, c);
                 into[0] = load[s][j];
                 none[0] = 0;
                 propagator.apply(into, none, outgoing, time, 0, 1);
@@ -223,11 +231,13 @@ final class BedSolids {
             double volume = flow.mean(c) * flow.travelTime(c);
             for (int j = 0; j < classes; j++) {
                 if (SolidsState.isScaled(input, j)) {
-                    double held = background(s, c) * input.classes().get(j).backgroundShare() * volume;
-                    deposited[s] += rate[s][j] * (held + tailings(s, j));
+                    deposited[s] += rate[s][j] * (held(s, c, j) * volume + tailings(s, j));
                 }
             }
             laidDown += input.hydraulics().share(s) * deposited[s];
+            if (flow.isThrough(c)) {
+                continue;
+            }
             potential[s] = Partheniades1965.erosion(
                             bed.turnover().erosionRate(),
                             flow.skinShear(c),
@@ -237,7 +247,8 @@ final class BedSolids {
             could += input.hydraulics().share(s) * potential[s];
         }
         double erosion;
-        if (bed.turnover().given() == BedInput.Given.EROSION) {
+        boolean still = input.hydraulics().isStill(reach);
+        if (still || bed.turnover().given() == BedInput.Given.EROSION) {
             erosion = Math.min(could, laidDown);
             eaten.set(reach, eaten.get(reach) || could > laidDown);
         } else {
@@ -253,7 +264,7 @@ final class BedSolids {
         for (int s = 0; s < states; s++) {
             eroded[s] = could > 0 ? erosion * (potential[s] / could) : 0;
         }
-        return bed.turnover().given() == BedInput.Given.EROSION
+        return still || bed.turnover().given() == BedInput.Given.EROSION
                 ? Math.max(0, laidDown - could)
                 : Math.min(stated, laidDown);
     }
@@ -286,8 +297,7 @@ final class BedSolids {
             present[s] = background(s, c);
             for (int j = 0; j < classes; j++) {
                 double carried = tailings(s, j) / volume;
-                double held = background(s, c) * input.classes().get(j).backgroundShare();
-                solids.get(s).put(c, j, rate[s][j], held + carried, carried);
+                solids.get(s).put(c, j, rate[s][j], held(s, c, j) + carried, carried);
                 present[s] += carried;
             }
         }
@@ -306,7 +316,7 @@ final class BedSolids {
                 double volume = water.get(s).mean(c) * water.get(s).travelTime(c);
                 wet += input.hydraulics().share(s);
                 for (int j = 0; j < classes; j++) {
-                    double held = background(s, c) * input.classes().get(j).backgroundShare();
+                    double held = held(s, c, j);
                     boolean forGood = !SolidsState.isScaled(input, j);
                     sum += forGood ? input.hydraulics().share(s) * rate[s][j] * held * volume : 0;
                 }

@@ -285,8 +285,7 @@ public final class BedYears {
                     propagator.apply(load[s], source, out, time, m, members);
                 }
                 over.addLosses(s, c, weight[s], time, budget);
-                StateHydraulics flow = water.get(s);
-                result.water().pass(over.rates(s), s, c, load[s], flow.head(c), out, flow.end(c));
+                result.water().pass(over.rates(s), water.get(s), c, load[s], out);
                 System.arraycopy(out, 0, load[s], 0, width);
             }
         }

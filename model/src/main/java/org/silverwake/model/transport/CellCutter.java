@@ -14,7 +14,7 @@ import org.silverwake.model.water.Section;
 /**
  * Cuts reaches into cells, the same for all states: until w p L/(H U) is at most 0.1 for every tailings class that holds
  * more than 1 % of the sorbing capacity and has not yet lost 99 % of its load, and discharge grows by at most a tenth
- * where there is some at the head. Works on the gross settling rates; slower ones need no finer cells.
+ * where there is some at the head. Still water, which is mixed, stays whole. Works on the gross settling rates; slower ones need no finer cells.
  */
 final class CellCutter {
     private static final double LARGEST_SETTLED = 0.1;
@@ -70,13 +70,39 @@ final class CellCutter {
                 origins[s].arriving(r, releases[s], arriving);
                 System.arraycopy(arriving, 0, fresh, s * classes, classes);
             }
-            cutReach(r, builder);
+            if (hydraulics.isStill(r)) {
+                stillReach(r, builder);
+            } else {
+                cutReach(r, builder);
+            }
             for (int s = 0; s < states; s++) {
                 loads[s].leave(r, load, s * classes);
                 origins[s].leave(r, fresh, s * classes);
             }
         }
         return builder.build();
+    }
+
+    private void stillReach(int reach, Cells.Builder builder) {
+        double length = hydraulics.reaches().length(reach);
+        builder.cell(0, length);
+        for (int s = 0; s < states && hydraulics.isMixed(reach); s++) {
+            if (hydraulics.water(s).isWet(reach)) {
+                mix(s, reach, length);
+            }
+        }
+    }
+
+    /** What a still water lets pass of what enters it. */
+    private void mix(int state, int reach, double length) {
+        Section section = hydraulics.section(state, reach, length);
+        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section), true);
+        double out = section.width() * section.depth() * section.velocity();
+        double all = Arrays.stream(solids(state, out)).sum();
+        for (int j = 0; j < classes; j++) {
+            double rate = settling[state].rate(j, flow, all);
+            load[state * classes + j] /= 1 + rate * length / section.velocity();
+        }
     }
 
     private void cutReach(int reach, Cells.Builder builder) {
@@ -118,7 +144,7 @@ final class CellCutter {
             return Double.POSITIVE_INFINITY;
         }
         Section section = hydraulics.section(state, reach, at);
-        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section));
+        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section), false);
         double[] solids = solids(state, discharge);
         double capacity = 0;
         double[] own = new double[classes];
@@ -168,7 +194,7 @@ final class CellCutter {
             return;
         }
         Section section = hydraulics.section(state, reach, middle);
-        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section));
+        Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section), false);
         double all = Arrays.stream(solids(state, discharge)).sum();
         for (int j = 0; j < classes; j++) {
             double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());

@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import org.silverwake.model.mercury.Chemistry;
@@ -25,7 +26,7 @@ import org.silverwake.model.water.StateHydraulics;
 /**
  * Rates of mercury in one flow state and bound, cell by cell: by process for the budget, and put together for the
  * propagator. Settling acts on the sorbed part of partitioned forms, on grain-bound mercury and on droplets; evasion on the
- * free part; reactions on what they say. Arrays are by cell and form, those of the filtered share without grain-bound
+ * free part; reactions on what they say; nothing happens where still water hands on what enters it. Arrays are by cell and form, those of the filtered share without grain-bound
  * mercury, those of evasion empty where nothing evades.
  */
 final class CellRates {
@@ -41,6 +42,7 @@ final class CellRates {
     private final double[] filtered;
     private final double[] turned;
     private final double[] toPores;
+    private final BitSet through = new BitSet();
 
     private CellRates(StateLayout layout, Turns turns, double grainRelease, int cells, boolean poresToo) {
         this.layout = layout;
@@ -79,7 +81,7 @@ final class CellRates {
             IntToDoubleFunction poreExchange) {
         CellRates rates = of(input, cells, water, solids, true);
         for (int c = 0; c < cells.count(); c++) {
-            for (int form = 0; form < rates.sharing && water.isWet(c); form++) {
+            for (int form = 0; form < rates.sharing && water.isWet(c) && !water.isThrough(c); form++) {
                 rates.toPores[c * rates.sharing + form] =
                         poreExchange.applyAsDouble(c) * rates.filtered(c, form) / water.depth(c);
             }
@@ -116,8 +118,10 @@ final class CellRates {
 
         void fill(int cells) {
             for (int c = 0; c < cells; c++) {
-                if (water.isWet(c)) {
-                    double overbankRate = settling.overbank(water.velocity(c));
+                if (water.isThrough(c)) {
+                    through.set(c);
+                } else if (water.isWet(c)) {
+                    double overbankRate = settling.overbank(water, c);
                     partitioned(c, layout.exchangeable(), divalent, overbankRate);
                     furtherForms(c, overbankRate);
                     grainBound(c, overbankRate);
@@ -242,7 +246,10 @@ final class CellRates {
     }
 
     private double turned(int cell, int turn) {
-        return turn < turns.varying() ? turned[cell * turns.varying() + turn] : grainRelease;
+        if (turn < turns.varying()) {
+            return turned[cell * turns.varying() + turn];
+        }
+        return through.get(cell) ? 0 : grainRelease;
     }
 
     /** A propagator that fits. */
@@ -299,6 +306,7 @@ final class CellRates {
         System.arraycopy(filtered, 0, copy.filtered, 0, filtered.length);
         System.arraycopy(turned, 0, copy.turned, 0, turned.length);
         System.arraycopy(toPores, 0, copy.toPores, 0, toPores.length);
+        copy.through.or(through);
         copy.settled[cell * forms + form] *= factor;
         return copy;
     }

@@ -41,7 +41,7 @@ final class MercurySweep {
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 double tau = hydraulics.travelTime(c);
                 rates.fill(c, along.lossRate(c), cellRates);
-                propagator.prepare(cellRates, 0, tau);
+                hydraulics.prepare(propagator, cellRates, 0, c);
                 for (int v = 0; v < variants; v++) {
                     source[exchangeable * variants + v] = along.source(c);
                     loads.addLateral(exchangeable * variants + v, along.source(c) * tau);

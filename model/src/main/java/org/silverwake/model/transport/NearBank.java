@@ -17,7 +17,7 @@ import org.silverwake.model.water.StateHydraulics;
 /**
  * What is on top of the mixed concentration near the bank below outfalls: within the full-mixing length L_m of a bank
  * outfall, part x (max(1, 0.89 sqrt(L_m/x)) - 1), part from that site alone, x at least one width. It ends at a
- * bifurcation and at a confluence that brings more than half of the water, and never exceeds the release's own
+ * bifurcation, at still water and at a confluence that brings more than half of the water, and never exceeds the release's own
  * concentration. The factor is that of a vertical line source at a bank with reflection, Fischer et al. (1979).
  */
 final class NearBank {
@@ -57,7 +57,10 @@ final class NearBank {
     static NearBank run(TransportInput input, Cells cells, StateHydraulics hydraulics, CellRates rates) {
         NearBank result = new NearBank(input, cells, hydraulics, rates, input.variantCount());
         for (SiteRelease site : input.sites()) {
-            if (site.atBank() && site.mercury().get(hydraulics.state()) > 0 && result.water.isWet(site.reach())) {
+            if (site.atBank()
+                    && !input.hydraulics().isStill(site.reach())
+                    && site.mercury().get(hydraulics.state()) > 0
+                    && result.water.isWet(site.reach())) {
                 result.follow(site);
             }
         }
@@ -145,7 +148,7 @@ final class NearBank {
             return -1;
         }
         int below = network.out(node, 0);
-        if (!water.isWet(below) || water.end(reach) < HALF * water.head(below)) {
+        if (input.hydraulics().isStill(below) || !water.isWet(below) || water.end(reach) < HALF * water.head(below)) {
             return -1;
         }
         double kept = 1 - water.abstractedShare(below);

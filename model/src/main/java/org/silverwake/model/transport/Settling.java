@@ -43,19 +43,39 @@ final class Settling {
                 .toArray();
     }
 
-    Deposition.Flow flow(Section section, Shear shear) {
+    Deposition.Flow flow(Section section, Shear shear, boolean still) {
         return new Deposition.Flow(
-                section.velocity(), section.depth(), shear.velocity(properties.density()), shear.skin(), setDown);
+                section.velocity(),
+                section.depth(),
+                shear.velocity(properties.density()),
+                shear.skin(),
+                setDown,
+                still);
     }
 
     Deposition.Flow flow(StateHydraulics water, int cell) {
         return new Deposition.Flow(
-                water.velocity(cell), water.depth(cell), water.shearVelocity(cell), water.skinShear(cell), setDown);
+                water.velocity(cell),
+                water.depth(cell),
+                water.shearVelocity(cell),
+                water.skinShear(cell),
+                setDown,
+                water.isStill(cell));
+    }
+
+    /** Rate at which a flood takes suspended load overbank in a cell [1/s]; 0 in other states and in still water. */
+    double overbank(StateHydraulics water, int cell) {
+        return water.isStill(cell) ? 0 : overbank(water.velocity(cell));
     }
 
     /** Rate at which a flood takes suspended load overbank [1/s] at a velocity [m/s]; 0 in other states. */
     double overbank(double velocity) {
         return overbankPerMeter * velocity;
+    }
+
+    /** Gross rate of class j in a cell [1/s] where all solids together are {@code solids} [kg/m3]. */
+    double rate(int j, StateHydraulics water, int cell, Deposition.Flow flow, double solids) {
+        return water.isThrough(cell) ? 0 : rate(j, flow, solids);
     }
 
     /** Gross rate of class j [1/s] where all solids together are {@code solids} [kg/m3]. */

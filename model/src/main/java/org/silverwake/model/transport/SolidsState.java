@@ -71,22 +71,21 @@ final class SolidsState {
     private void cell(
             TransportInput input, Settling settling, StateHydraulics water, int c, double[] load, Bound bound) {
         double mean = water.mean(c);
-        double tau = water.travelTime(c);
         double background = input.sediment().get(water.state()).at(mean);
         Deposition.Flow flow = settling.flow(water, c);
-        double lost = settling.overbank(water.velocity(c));
+        double lost = settling.overbank(water, c);
         double present = entering(background, load, mean);
         double factor = 1;
         for (int round = 0; round < ROUNDS; round++) {
             for (int j = 0; j < classes; j++) {
-                rate[c * classes + j] = settling.rate(j, flow, present);
+                rate[c * classes + j] = settling.rate(j, water, c, flow, present);
             }
             factor = bound == Bound.LAID_DOWN ? 1 : netFactor(input, water, c, load, lost);
             for (int j = 0; j < classes; j++) {
-                double gone = (rate[c * classes + j] * scale(input, j, factor) + lost) * tau;
-                tailings[c * classes + j] = load[j] / mean * Propagator.meanOfDecay(gone);
-                solids[c * classes + j] =
-                        background * input.classes().get(j).backgroundShare() + tailings[c * classes + j];
+                double gone = rate[c * classes + j] * scale(input, j, factor) + lost;
+                tailings[c * classes + j] = load[j] / mean * water.meanLeft(c, gone);
+                double own = background * input.classes().get(j).backgroundShare();
+                solids[c * classes + j] = own * held(water, c, gone) + tailings[c * classes + j];
             }
             double next = sediment(c);
             if (!Deposition.isHindered(present) || Math.abs(next - present) <= CONVERGED * present) {
@@ -96,8 +95,16 @@ final class SolidsState {
         }
         beta[c] = factor;
         for (int j = 0; j < classes; j++) {
-            load[j] *= StrictMath.exp(-(rate[c * classes + j] * scale(input, j, factor) + lost) * tau);
+            load[j] *= water.endLeft(c, rate[c * classes + j] * scale(input, j, factor) + lost);
         }
+    }
+
+    /**
+     * Share of the river's own solids that its water holds [-]: all, since a river takes up what it lays down; in still water
+     * what does not settle of them.
+     */
+    static double held(StateHydraulics water, int cell, double gone) {
+        return water.isMixed(cell) ? water.endLeft(cell, gone) : 1;
     }
 
     private static double entering(double background, double[] load, double discharge) {
@@ -155,6 +162,12 @@ final class SolidsState {
                 double held = background * input.classes().get(j).backgroundShare();
                 double part = factor * rate[c * classes + j] * tau;
                 double gone = part + lost * tau;
+                if (water.isMixed(c)) {
+                    double entering = held + load[j] / mean;
+                    net[0] += fall * factor * entering / (1 + gone);
+                    net[1] += fall * entering * (1 + lost * tau) / ((1 + gone) * (1 + gone));
+                    continue;
+                }
                 double left = Propagator.meanOfDecay(gone);
                 double slope = gone > 0 ? left + part / gone * (StrictMath.exp(-gone) - left) : 1;
                 net[0] += fall * factor * (held + load[j] / mean * left);

@@ -9,7 +9,10 @@ import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
-/** The solution of one flow state in one bound: concentrations at heads and ends of cells, background included. */
+/**
+ * The solution of one flow state in one bound: concentrations at heads and ends of cells, background included. All cells of a
+ * still water have that of its mixed water, at their heads as at their ends.
+ */
 public final class StateSolution {
     private final StateLayout layout;
     private final Cells cells;
@@ -72,14 +75,15 @@ public final class StateSolution {
     }
 
     private double discharge(int cell, Place place) {
-        return place == Place.HEAD ? water.head(cell) : water.end(cell);
+        return place == Place.HEAD && !water.isStill(cell) ? water.head(cell) : water.end(water.alike(cell));
     }
 
     /** Concentration of one form, mixed, background included in the exchangeable [kg/m3]; there must be water. */
     public double form(int cell, Place place, int form, int variant) {
-        double load = place == Place.HEAD
-                ? sweep.head(cell, form, variant) + background.head(cell, form)
-                : sweep.end(cell, form, variant) + background.end(cell, form);
+        int at = water.alike(cell);
+        double load = place == Place.HEAD && !water.isStill(cell)
+                ? sweep.head(at, form, variant) + background.head(at, form)
+                : sweep.end(at, form, variant) + background.end(at, form);
         return load / discharge(cell, place);
     }
 
@@ -92,7 +96,7 @@ public final class StateSolution {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
             double value = form(cell, place, form, variant) + (nearBankToo ? extra(cell, place, form, variant) : 0);
-            sum += value * part.weight(layout, form, rates.filtered(cell, form));
+            sum += value * part.weight(layout, form, filteredShare(cell, form));
         }
         return sum;
     }
@@ -113,7 +117,9 @@ public final class StateSolution {
     }
 
     private double background(int cell, Place place, int form) {
-        double load = place == Place.HEAD ? background.head(cell, form) : background.end(cell, form);
+        int at = water.alike(cell);
+        double load =
+                place == Place.HEAD && !water.isStill(cell) ? background.head(at, form) : background.end(at, form);
         return load / discharge(cell, place);
     }
 
@@ -126,38 +132,39 @@ public final class StateSolution {
     double background(SampledPart part, int cell, Place place) {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
-            sum += background(cell, place, form) * part.weight(layout, form, rates.filtered(cell, form));
+            sum += background(cell, place, form) * part.weight(layout, form, filteredShare(cell, form));
         }
         return sum;
     }
 
     /** Mean concentration of one form over a cell's water, background included in the exchangeable [kg/m3]. */
     public double mean(int cell, int form, int variant) {
-        double tau = water.travelTime(cell);
-        double mass = sweep.time(cell, form, variant) + background.time(cell, form);
-        return mass / (water.mean(cell) * tau);
+        int at = water.alike(cell);
+        double tau = water.travelTime(at);
+        double mass = sweep.time(at, form, variant) + background.time(at, form);
+        return mass / (water.mean(at) * tau);
     }
 
     /** Filtered share of exchangeable mercury [-]. */
     public double filteredShare(int cell) {
-        return rates.filtered(cell, layout.exchangeable());
+        return filteredShare(cell, layout.exchangeable());
     }
 
     /** Filtered share of a form [-]. */
     public double filteredShare(int cell, int form) {
-        return rates.filtered(cell, form);
+        return rates.filtered(water.alike(cell), form);
     }
 
     /** Suspended sediment, tailings included, mean of the cell [kg/m3]. */
     public double sediment(int cell) {
-        return solids.sediment(cell);
+        return solids.sediment(water.alike(cell));
     }
 
     /** Tailings solids, mean of the cell [kg/m3]. */
     public double tailings(int cell) {
         double sum = 0;
         for (int j = 0; j < layout.classCount(); j++) {
-            sum += solids.tailings(cell, j);
+            sum += solids.tailings(water.alike(cell), j);
         }
         return sum;
     }

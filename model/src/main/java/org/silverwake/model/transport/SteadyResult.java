@@ -12,8 +12,10 @@ import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.StateSolution.Place;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.Mixing;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.RoutedWater;
 import org.silverwake.model.water.StateHydraulics;
+import org.silverwake.model.water.WaterBodies;
 
 /**
  * What a steady run found, by reach. Water values are the largest among a reach's cell heads (after mixing, where there is
@@ -51,7 +53,19 @@ public final class SteadyResult {
         RiverNetwork network = input.hydraulics().reaches().network();
         BitSet sites = new BitSet();
         input.sites().forEach(site -> sites.set(site.reach()));
-        return network.below(sites);
+        BitSet below = network.below(sites);
+        // what enters a still water anywhere is everywhere in it
+        for (WaterBodies.Body body : input.hydraulics().reaches().bodies().all()) {
+            if (body.kind() == ReachKind.STILL_WATER && body.reaches().stream().anyMatch(below::get)) {
+                body.reaches().forEach(below::set);
+            }
+        }
+        return below;
+    }
+
+    /** Cells whose water is that of a reach: its own, or those that hold the volume of its still water. */
+    int[] cellsOf(int reach) {
+        return input.hydraulics().cellsOf(reach, cells);
     }
 
     /** The input. */
@@ -125,7 +139,7 @@ public final class SteadyResult {
     public double largest(Bound bound, int variant, int state, int reach, SampledPart part) {
         StateSolution solution = solution(bound, state);
         double largest = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             for (Place place : Place.values()) {
                 if (solution.hasWater(c, place)) {
                     largest = Math.max(largest, solution.part(part, c, place, variant, true));
@@ -143,7 +157,7 @@ public final class SteadyResult {
                 continue; // the same load as carried through
             }
             StateSolution solution = solution(bound, state);
-            for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+            for (int c : cellsOf(reach)) {
                 for (Place place : Place.values()) {
                     if (solution.hasWater(c, place)) {
                         largest = Math.max(largest, solution.background(part, c, place));
@@ -178,7 +192,7 @@ public final class SteadyResult {
 
     /** Whether solids deposit in a reach in any state, so that its bed can be assessed. */
     public boolean isBedAssessed(int reach) {
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             if (depositing(Bound.LAID_DOWN, c) > 0) {
                 return true;
             }
@@ -248,7 +262,7 @@ public final class SteadyResult {
     private double bedMean(Bound bound, int reach, CellValue deposited) {
         double sum = 0;
         double length = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : cellsOf(reach)) {
             double solids = depositing(bound, c);
             if (solids > 0) {
                 double mercury = 0;
@@ -313,7 +327,7 @@ public final class SteadyResult {
     /**
      * Largest k D/U^2 of a state [-], D the longitudinal dispersion coefficient, k the rate at which a form leaves, over forms
      * that carry more than 1 % of the load out of a reach and reaches that pass on more than 1 % of what is released above
-     * them; above 0.05 the sweep's neglect of dispersion shows.
+     * them; above 0.05 the sweep's neglect of dispersion shows. Still water is mixed and has none.
      */
     public double dispersionNumber(int state) {
         StateSolution solution = solution(Bound.LAID_DOWN, state);
@@ -321,7 +335,7 @@ public final class SteadyResult {
         double[] above = releasedAbove(state);
         double worst = 0;
         for (int c = 0; c < cells.count(); c++) {
-            if (!water.isWet(c) || !(water.shearVelocity(c) > 0)) {
+            if (!water.isWet(c) || water.isStill(c) || !(water.shearVelocity(c) > 0)) {
                 continue;
             }
             double u = water.velocity(c);

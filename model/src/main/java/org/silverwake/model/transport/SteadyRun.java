@@ -41,9 +41,9 @@ public final class SteadyRun {
      */
     public record Change(double loads, OptionalDouble beds) {}
 
-    /** Runs on cells cut once more in two, to show what cutting changes. */
+    /** Runs on cells cut once more in two, to show what cutting changes. Still water stays whole. */
     public static Change changeOnHalving(TransportInput input, SteadyResult result) {
-        Cells finer = result.cells().finer(2);
+        Cells finer = result.cells().finer(2, input.hydraulics()::isStill);
         double worst = 0;
         List<StateHydraulics> waters = new ArrayList<>();
         List<BackgroundSweep> backgrounds = new ArrayList<>();

@@ -24,7 +24,7 @@ public final class SuspendedValues {
     public double sediment(Bound bound, int state, int reach) {
         double largest = 0;
         StateSolution solution = result.solution(bound, state);
-        for (int c = first(reach); c < first(reach + 1); c++) {
+        for (int c : result.cellsOf(reach)) {
             if (solution.water().isWet(c)) {
                 largest = Math.max(largest, solution.sediment(c));
             }
@@ -36,7 +36,7 @@ public final class SuspendedValues {
     public double backgroundSediment(int state, int reach) {
         double largest = 0;
         StateSolution solution = result.solution(Bound.LAID_DOWN, state);
-        for (int c = first(reach); c < first(reach + 1); c++) {
+        for (int c : result.cellsOf(reach)) {
             if (solution.water().isWet(c)) {
                 largest = Math.max(largest, solution.sediment(c) - solution.tailings(c));
             }
@@ -71,7 +71,7 @@ public final class SuspendedValues {
         double largest = 0;
         StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
         SampledPart held = (states, form, filtered) -> whole.weight(states, form, filtered) * (1 - filtered);
-        for (int c = first(reach); c < first(reach + 1); c++) {
+        for (int c : result.cellsOf(reach)) {
             double solids = solution.water().isWet(c) ? solution.sediment(c) : 0;
             for (Place place : Place.values()) {
                 if (solids > 0 && solution.hasWater(c, place)) {
@@ -85,7 +85,7 @@ public final class SuspendedValues {
     private double content(Bound bound, int variant, int state, int reach, SampledPart whole) {
         StateSolution solution = result.solution(bound, state);
         double largest = 0;
-        for (int c = first(reach); c < first(reach + 1); c++) {
+        for (int c : result.cellsOf(reach)) {
             double solids = solution.water().isWet(c) ? solution.sediment(c) : 0;
             if (solids > 0) {
                 double particulate = 0;
@@ -105,9 +105,5 @@ public final class SuspendedValues {
 
     private double weight(SampledPart part, StateSolution solution, int cell, int form) {
         return part.weight(layout, form, solution.filteredShare(cell, form));
-    }
-
-    private int first(int reach) {
-        return result.cells().start(reach);
     }
 }

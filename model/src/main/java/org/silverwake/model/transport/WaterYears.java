@@ -8,10 +8,15 @@ import java.util.List;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.water.Cells;
+import org.silverwake.model.water.Hydraulics;
+import org.silverwake.model.water.ReachKind;
+import org.silverwake.model.water.StateHydraulics;
+import org.silverwake.model.water.WaterBodies;
 
 /** Water of every reach year by year, for some parts of a sample: its mean and its highest value in the year. */
 final class WaterYears {
     private final StateLayout layout;
+    private final Hydraulics hydraulics;
     private final Cells cells;
     private final List<SampledPart> parts;
     private final int reaches;
@@ -27,6 +32,7 @@ final class WaterYears {
 
     WaterYears(TransportInput input, Cells cells, int years, List<SampledPart> parts) {
         this.layout = input.layout();
+        this.hydraulics = input.hydraulics();
         this.cells = cells;
         this.parts = List.copyOf(parts);
         this.reaches = input.hydraulics().reaches().size();
@@ -59,10 +65,14 @@ final class WaterYears {
         }
     }
 
-    /** Looks at a cell's head and end; the reach keeps the largest. */
-    void pass(CellRates rates, int state, int c, double[] head, double headFlow, double[] end, double endFlow) {
-        look(rates, state, c, head, headFlow, true);
-        look(rates, state, c, end, endFlow, false);
+    /** Looks at a cell's head and end, in still water at its mixed water alone; the reach keeps the largest. */
+    void pass(CellRates rates, StateHydraulics water, int c, double[] head, double[] end) {
+        if (!water.isStill(c)) {
+            look(rates, water.state(), c, head, water.head(c), true);
+        }
+        if (!water.isThrough(c)) {
+            look(rates, water.state(), c, end, water.end(c), false);
+        }
     }
 
     private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
@@ -108,9 +118,28 @@ final class WaterYears {
 
     void endYear(int year) {
         for (int k = 0; k < parts.size(); k++) {
+            for (int v = 0; v < variants; v++) {
+                spread(mean[k][v]);
+                spread(worst[k][v]);
+            }
             for (int r = 0; r < reaches; r++) {
                 meanYears[k].put(year, r, mean[k]);
                 worstYears[k].put(year, r, worst[k]);
+            }
+        }
+    }
+
+    /** Gives all reaches of a still water the value of the reach that holds its volume, the largest where several do. */
+    private void spread(double[] values) {
+        for (WaterBodies.Body body : hydraulics.reaches().bodies().all()) {
+            if (body.kind() == ReachKind.STILL_WATER) {
+                double most = 0;
+                for (int r : hydraulics.alike(body.reaches().get(0))) {
+                    most = Math.max(most, values[r]);
+                }
+                for (int r : body.reaches()) {
+                    values[r] = most;
+                }
             }
         }
     }

@@ -88,7 +88,7 @@ public final class YearsResult {
             total[v][reach] = 0;
             made[v][reach] = 0;
         }
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : input.hydraulics().cellsOf(reach, cells)) {
             double solids = over.exchange().solids(c);
             if (solids > 0) {
                 length += cells.length(c);

@@ -49,6 +49,17 @@ public final class AttributeChannel implements ChannelShape {
         return new Section(wide, deep, discharge / (wide * deep), deep, false);
     }
 
+    /** Whether velocity, or width and depth, of a reach are there in every state. */
+    boolean isSectionGiven(int reach) {
+        boolean given = true;
+        for (int s = 0; s < velocity.size(); s++) {
+            given &= value(velocity, reach, s).isPresent()
+                    || value(width, reach, s).isPresent()
+                            && value(depth, reach, s).isPresent();
+        }
+        return given;
+    }
+
     /** Whether a reach has no velocity of its own in a state, so that the hydraulic geometry fills in. */
     public boolean isFilled(int reach, int state) {
         return value(velocity, reach, state).isEmpty();

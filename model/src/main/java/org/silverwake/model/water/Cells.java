@@ -4,6 +4,7 @@
 package org.silverwake.model.water;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /**
  * Cells: the numerical pieces of reaches, the same for all flow states, in downstream order (cells of a reach follow one
@@ -34,13 +35,19 @@ public final class Cells {
 
     /** Every cell cut in {@code pieces} equal ones, at least 1. */
     public Cells finer(int pieces) {
+        return finer(pieces, r -> false);
+    }
+
+    /** Every cell cut in {@code pieces} equal ones, at least 1, but those of reaches that stay whole. */
+    public Cells finer(int pieces, IntPredicate staysWhole) {
         Builder builder = new Builder(start.length - 1);
         for (int r = 0; r < start.length - 1; r++) {
             builder.reach();
             for (int c = start[r]; c < start[r + 1]; c++) {
-                for (int k = 0; k < pieces; k++) {
-                    double a = from[c] + (to[c] - from[c]) * k / pieces;
-                    double b = k + 1 == pieces ? to[c] : from[c] + (to[c] - from[c]) * (k + 1) / pieces;
+                int parts = staysWhole.test(r) ? 1 : pieces;
+                for (int k = 0; k < parts; k++) {
+                    double a = from[c] + (to[c] - from[c]) * k / parts;
+                    double b = k + 1 == parts ? to[c] : from[c] + (to[c] - from[c]) * (k + 1) / parts;
                     builder.cell(a, b);
                 }
             }

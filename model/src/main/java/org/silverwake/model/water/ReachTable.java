@@ -26,6 +26,7 @@ public final class ReachTable {
     private final int[] lastOf;
     private final Map<String, Column> columns;
     private final List<ReachKind> kinds;
+    private final WaterBodies bodies;
 
     /**
      * A table of channels.
@@ -50,6 +51,24 @@ public final class ReachTable {
      */
     public ReachTable(
             RiverNetwork network, double[] length, int[] group, Map<String, Column> columns, List<ReachKind> kinds) {
+        this(network, length, group, columns, kinds, WaterBodies.none(network));
+    }
+
+    /**
+     * A table of reaches some of which run through still waters and wetlands of known area and depth.
+     *
+     * @param length length of each reach [m], above 0
+     * @throws IllegalArgumentException if a length is not above 0
+     * @see #ReachTable(RiverNetwork, double[], int[], Map, List)
+     */
+    public ReachTable(
+            RiverNetwork network,
+            double[] length,
+            int[] group,
+            Map<String, Column> columns,
+            List<ReachKind> kinds,
+            WaterBodies bodies) {
+        this.bodies = bodies;
         this.network = network;
         this.length = length.clone();
         this.group = group.clone();
@@ -85,6 +104,11 @@ public final class ReachTable {
     /** Kind of a reach. */
     public ReachKind kind(int reach) {
         return kinds.get(reach);
+    }
+
+    /** Still waters and wetlands of known area and depth. */
+    public WaterBodies bodies() {
+        return bodies;
     }
 
     /** Number of the feature a reach was cut from. */

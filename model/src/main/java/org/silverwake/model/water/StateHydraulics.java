@@ -3,9 +3,13 @@
 
 package org.silverwake.model.water;
 
+import java.util.List;
+import org.silverwake.model.numerics.Propagator;
+
 /**
  * One flow state's hydraulics as flat arrays over cells, computed once: discharge, velocity, depth, width, shear, skin
- * shear, travel time. A cell that carries no water is dry and has none of them.
+ * shear, travel time. A cell that carries no water is dry and has none of them. A cell of still water is mixed all through, or
+ * hands on to the cell that holds its volume what enters it.
  */
 public final class StateHydraulics {
     private final int state;
@@ -20,6 +24,9 @@ public final class StateHydraulics {
     private final double[] travelTime;
     private final boolean[] oddRoughness;
     private final double[] impliedRoughness;
+    private final boolean[] mixed;
+    private final boolean[] through;
+    private final int[] alike;
 
     private StateHydraulics(int state, int n) {
         this.state = state;
@@ -34,6 +41,9 @@ public final class StateHydraulics {
         this.travelTime = new double[n];
         this.oddRoughness = new boolean[n];
         this.impliedRoughness = new double[n];
+        this.mixed = new boolean[n];
+        this.through = new boolean[n];
+        this.alike = new int[n];
     }
 
     /** Hydraulics of a state on cells, each taken at its mean discharge. */
@@ -43,6 +53,9 @@ public final class StateHydraulics {
             int reach = cells.reach(c);
             result.head[c] = hydraulics.discharge(state, reach, cells.from(c));
             result.end[c] = hydraulics.discharge(state, reach, cells.to(c));
+            result.mixed[c] = hydraulics.isMixed(reach);
+            result.through[c] = hydraulics.isStill(reach) && !result.mixed[c];
+            result.alike[c] = result.through[c] ? cells.start(holder(hydraulics, reach, state)) : c;
             if (result.head[c] + result.end[c] > 0) {
                 double middle = 0.5 * (cells.from(c) + cells.to(c));
                 Section section = hydraulics.section(state, reach, middle);
@@ -60,6 +73,15 @@ public final class StateHydraulics {
             }
         }
         return result;
+    }
+
+    /** The reach that holds the water a reach of still water runs through: one that is not dry, if there is one. */
+    private static int holder(Hydraulics hydraulics, int reach, int state) {
+        List<Integer> holders = hydraulics.alike(reach);
+        return holders.stream()
+                .filter(hydraulics.water(state)::isWet)
+                .findFirst()
+                .orElse(holders.get(0));
     }
 
     /** The flow state [-]. */
@@ -82,9 +104,9 @@ public final class StateHydraulics {
         return end[cell];
     }
 
-    /** Mean discharge of a cell [m3/s]. */
+    /** Mean discharge of a cell [m3/s]; of a mixed one what flows out of it. */
     public double mean(int cell) {
-        return 0.5 * (head[cell] + end[cell]);
+        return mixed[cell] && end[cell] > 0 ? end[cell] : 0.5 * (head[cell] + end[cell]);
     }
 
     /** Velocity U [m/s]. */
@@ -117,9 +139,50 @@ public final class StateHydraulics {
         return shearVelocity[cell];
     }
 
-    /** Travel time [s]. */
+    /** Travel time [s]; the time that water stays where it is mixed: the volume over the discharge. */
     public double travelTime(int cell) {
         return travelTime[cell];
+    }
+
+    /** Whether a cell is still water, mixed all through. */
+    public boolean isMixed(int cell) {
+        return mixed[cell];
+    }
+
+    /** Whether a cell lies in still water whose volume stands in another: what enters goes on as it is. */
+    public boolean isThrough(int cell) {
+        return through[cell];
+    }
+
+    /** Whether a cell lies in still water. */
+    public boolean isStill(int cell) {
+        return mixed[cell] || through[cell];
+    }
+
+    /** The cell whose water is that of a cell: its own, or one that holds the volume of its still water. */
+    public int alike(int cell) {
+        return alike[cell];
+    }
+
+    /** Makes a propagator ready for a cell that carries water; rates [1/s] begin at an offset. */
+    public void prepare(Propagator propagator, double[] rates, int offset, int cell) {
+        if (mixed[cell]) {
+            propagator.prepareMixed(rates, offset, travelTime[cell]);
+        } else {
+            propagator.prepare(rates, offset, travelTime[cell]);
+        }
+    }
+
+    /** Mean over a cell of what decays at a rate [1/s], per unit that enters [-]. */
+    public double meanLeft(int cell, double rate) {
+        double x = rate * travelTime[cell];
+        return mixed[cell] ? 1 / (1 + x) : Propagator.meanOfDecay(x);
+    }
+
+    /** What is left at a cell's end of what decays at a rate [1/s], per unit that enters [-]. */
+    public double endLeft(int cell, double rate) {
+        double x = rate * travelTime[cell];
+        return mixed[cell] ? 1 / (1 + x) : StrictMath.exp(-x);
     }
 
     /** Whether the Manning n that slope, depth and velocity imply is out of range. */

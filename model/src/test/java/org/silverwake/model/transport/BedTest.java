@@ -193,4 +193,72 @@ class BedTest {
         assertThat(years.mean(0).high(19, 3)).isGreaterThan(years.mean(0).high(49, 3));
         assertThat(years.worst(0).high(49, 3)).isGreaterThan(years.mean(0).high(49, 3));
     }
+
+    private static TestRiver withLake(int reaches) {
+        return allForms(reaches).lake("Round Lake", 3e6, 6, "r2", "r3");
+    }
+
+    @Test
+    void closesWithStillWater() {
+        SteadyResult result = run(withLake(8), allFormsBed());
+        BedAnswer answer = result.bedAnswer().orElseThrow();
+        assertThat(answer.worstClosure()).isLessThan(1e-12);
+        // the lake's one bed lies under both its reaches
+        assertThat(answer.content(2, 0)).isGreaterThan(0).isEqualTo(answer.content(3, 0));
+        assertThat(answer.hasBed(2)).isTrue();
+    }
+
+    @Test
+    void yearsWithStillWaterCloseAndEndInTheSteadyState() {
+        SteadyResult steady = run(withLake(6), allFormsBed());
+        YearsResult years = BedYears.run(
+                steady,
+                new History(3000, List.of(new Era(0, steady.input().sites())), List.of(), Optional.empty()),
+                List.of(SteadyResult.Fraction.WHOLE));
+        double[] last = years.lastStock();
+        double[] balanced = steady.bedAnswer().orElseThrow().stocks().flat();
+        for (int i = 0; i < last.length; i++) {
+            assertThat(last[i]).as("stock " + i).isCloseTo(balanced[i], within(LIMIT * balanced[i]));
+        }
+        assertThat(years.worstClosure()).isLessThan(1e-10);
+        assertThat(years.bed().high(2999, 2))
+                .isGreaterThan(0)
+                .isEqualTo(years.bed().high(2999, 3));
+        assertThat(years.worst(0).high(2999, 2))
+                .isGreaterThan(0)
+                .isEqualTo(years.worst(0).high(2999, 3));
+        YearsResult cycling = BedYears.run(
+                steady,
+                new History(20, List.of(new Era(0, steady.input().sites())), List.of(0, 1, 2, 1), Optional.empty()),
+                List.of());
+        assertThat(cycling.worstClosure()).isLessThan(1e-10);
+    }
+
+    /**
+     * A lake whose water is too slow to take anything up buries all that settles, whatever burial is stated: out of it comes what
+     * settling alone leaves, 1/(1 + f k T), and its bed has the content of what settles.
+     */
+    @Test
+    void stillWaterKeepsWhatSettles() {
+        TestRiver river = silt(3, 100, 0.05);
+        Collections.fill(river.velocity, 1e15);
+        river.cohesive("silt", 1e-6, 1e9, 100, 1).site("r0", 1e-6, 1);
+        river.lake("Round Lake", 2e6, 5, "r1");
+        TestBed bed = new TestBed();
+        bed.poreExchange = 0;
+        SteadyResult result = run(river, bed);
+        BedAnswer answer = result.bedAnswer().orElseThrow();
+        double settlingTime = 1e-6 / 5 * 2e6 * 5 / 5; // k T
+        double solids = 0.05 / (1 + settlingTime);
+        double sorbed = 100 * solids / (1 + 100 * solids);
+        double passed = 1 / (1 + sorbed * settlingTime);
+        assertThat(answer.solution(0).loadOut(2, 0) / 1e-6).isCloseTo(passed, within(LIMIT));
+        assertThat(answer.buried(0, 0) / (1e-6 * (1 - passed))).isCloseTo(1, within(LIMIT));
+        double content = 1e-6 * (1 - passed) / (5 * (0.05 - solids));
+        double onSolids = 100 * bed.density * (1 - bed.porosity);
+        double expected = content * (onSolids + bed.porosity) / onSolids;
+        bed.kd(StateLayout.EXCHANGEABLE, 100);
+        BedAnswer same = run(river, bed).bedAnswer().orElseThrow();
+        assertThat(same.content(1, 0) / expected).isCloseTo(1, within(LIMIT));
+    }
 }

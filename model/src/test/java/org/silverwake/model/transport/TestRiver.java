@@ -22,9 +22,11 @@ import org.silverwake.model.water.ChannelShape;
 import org.silverwake.model.water.Column;
 import org.silverwake.model.water.HydraulicGeometry;
 import org.silverwake.model.water.Hydraulics;
+import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.ReachTable;
 import org.silverwake.model.water.RoutedWater;
 import org.silverwake.model.water.Splits;
+import org.silverwake.model.water.WaterBodies;
 import org.silverwake.model.water.WaterProperties;
 import org.silverwake.model.water.WaterSupply;
 
@@ -69,6 +71,8 @@ final class TestRiver {
     double overbank;
     boolean cut;
     Chemistry chemistry = Chemistry.none();
+    final Map<String, ReachKind> kinds = new HashMap<>();
+    final List<WaterBody> bodies = new ArrayList<>();
     Optional<ChannelShape> shape = Optional.empty();
     OptionalDouble slope = OptionalDouble.empty();
     double medianDiameter = COARSE_BED;
@@ -83,6 +87,16 @@ final class TestRiver {
             double solids,
             double water,
             boolean atBank) {}
+
+    /** A still water or wetland before its reaches have numbers [m2, m]. */
+    record WaterBody(String name, ReachKind kind, double area, double depth, List<String> reaches) {}
+
+    /** Adds a still water [m2, m]. */
+    TestRiver lake(String name, double area, double meters, String... reaches) {
+        bodies.add(new WaterBody(name, ReachKind.STILL_WATER, area, meters, List.of(reaches)));
+        List.of(reaches).forEach(id -> kinds.put(id, ReachKind.STILL_WATER));
+        return this;
+    }
 
     /** Adds a reach [m, m3/s, m3/s, m/s, m]. */
     TestRiver reach(String id, int fromNode, int toNode, double meters, double headFlow, double lateral) {
@@ -178,7 +192,21 @@ final class TestRiver {
         int states = flow.length;
         int[] group = new int[n];
         Arrays.setAll(group, r -> r);
-        ReachTable table = new ReachTable(network, ordered(network, length, 1), group, Map.of());
+        List<ReachKind> kind = new ArrayList<>();
+        for (int r = 0; r < n; r++) {
+            kind.add(kinds.getOrDefault(network.id(r), ReachKind.CHANNEL));
+        }
+        WaterBodies waters = WaterBodies.of(
+                network,
+                bodies.stream()
+                        .map(b -> new WaterBodies.Body(
+                                b.name(),
+                                b.kind(),
+                                b.area(),
+                                b.depth(),
+                                b.reaches().stream().map(this::index).toList()))
+                        .toList());
+        ReachTable table = new ReachTable(network, ordered(network, length, 1), group, Map.of(), kind, waters);
         WaterProperties water = WaterProperties.at(celsius);
         double[] u = ordered(network, velocity, 1);
         double[] h = ordered(network, depth, 1);
