@@ -112,7 +112,7 @@ final class Abstractions {
     }
 
     private int reach(int i) {
-        return outcome.basin().reachAt(outcome.basin().points("abstraction").get(i));
+        return outcome.basin().takenAt(outcome.basin().points("abstraction").get(i));
     }
 
     /** Several at one point share what is taken there as they ask for it. */

@@ -33,6 +33,11 @@ public final class Cautions {
         if (outcome.result().variants() > 1) {
             cautions.add("Where the form of mercury is not known, both extremes were run.");
         }
+        if (outcome.basin().waters().withoutData()) {
+            cautions.add(
+                    "Still water of unknown area or depth is taken as river: more gets through it here than in truth,"
+                            + " and less stays.");
+        }
         outcome.result()
                 .bedAnswer()
                 .flatMap(bed -> bed.afterYears().stream().boxed().findFirst())

@@ -91,7 +91,7 @@ public final class Maps {
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
             marks.add(mark(guideline, state, outcome.basin().network().reachOfInput(i)));
         }
-        return new MapSheet(
+        MapSheet sheet = new MapSheet(
                 project.title(),
                 subtitle(guideline, state),
                 "Estimate compared with the guideline",
@@ -105,8 +105,9 @@ public final class Maps {
                 points(guideline, state),
                 List.of(new GuidelineLine(
                         guideline.id(),
-                        guideline.printed() + ", " + guideline.observable().words() + ", protects "
-                                + guideline.protects() + meant(guideline, state),
+                        guideline.printed() + ", "
+                                + guideline.observable().words() + ", protects " + guideline.protects()
+                                + meant(guideline, state),
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
                 "Stated factor: " + Numbers.shown(factor, 3)
@@ -118,6 +119,7 @@ public final class Maps {
                 withSites,
                 MapWords.english(),
                 Paper.A4);
+        return sheet.withWaters(outcome.basin().waters().shapes());
     }
 
     private List<MapPoint> points(Guideline guideline, int state) {

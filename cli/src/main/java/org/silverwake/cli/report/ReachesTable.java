@@ -20,7 +20,10 @@ import org.silverwake.model.transport.SuspendedValues;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.Hydraulics;
 import org.silverwake.model.water.Mixing;
+import org.silverwake.model.water.ReachKind;
+import org.silverwake.model.water.ReachTable;
 import org.silverwake.model.water.StateHydraulics;
+import org.silverwake.model.water.WaterBodies;
 
 /** A row per reach and flow state: parent feature and chainage, water, and every form and phase of mercury in both bounds. */
 final class ReachesTable {
@@ -34,12 +37,14 @@ final class ReachesTable {
     private final SteadyResult result;
     private final StateLayout layout;
     private final SuspendedValues solids;
+    private final boolean hasKinds;
 
     private ReachesTable(Outcome outcome) {
         this.outcome = outcome;
         this.result = outcome.result();
         this.layout = result.input().layout();
         this.solids = new SuspendedValues(result);
+        this.hasKinds = outcome.basin().waters().kinds().stream().anyMatch(k -> k != ReachKind.CHANNEL);
     }
 
     static void write(Outcome outcome, Path file) {
@@ -91,6 +96,10 @@ final class ReachesTable {
                 "background bed content [mg/kg dry]",
                 "near the bank",
                 "slurry"));
+        if (hasKinds) {
+            header.add("kind");
+            header.add("water body");
+        }
         for (Bound bound : result.bounds()) {
             for (int v = 0; v < result.variants(); v++) {
                 String of = label(bound, v);
@@ -146,14 +155,15 @@ final class ReachesTable {
                 .number(hydraulics.water(s).end(r));
         double length = reach.lengthMeters();
         double time = sum(cells, r, water::travelTime);
-        csv.number(wet ? length / time : Double.NaN)
+        boolean flows = wet && !hydraulics.isStill(r);
+        csv.number(flows ? length / time : Double.NaN)
                 .number(mean(wet, cells, r, water::depth))
-                .number(mean(wet, cells, r, water::width))
-                .number(mean(wet, cells, r, water::shear))
-                .number(mean(wet, cells, r, water::skinShear))
-                .number(wet ? time / PER_HOUR : Double.NaN)
+                .number(mean(flows, cells, r, water::width))
+                .number(mean(flows, cells, r, water::shear))
+                .number(mean(flows, cells, r, water::skinShear))
+                .number(flows || wet && hydraulics.isMixed(r) ? time / PER_HOUR : Double.NaN)
                 .number(mean(
-                        wet,
+                        flows,
                         cells,
                         r,
                         c -> Mixing.longitudinal(
@@ -182,6 +192,11 @@ final class ReachesTable {
                 .number(bed ? result.backgroundBed(r) * MILLIGRAMS_PER_KILOGRAM : Double.NaN)
                 .yes(result.solution(Bound.CARRIED_THROUGH, s).isNearBank(r))
                 .yes(result.solution(Bound.CARRIED_THROUGH, s).slurry().contains(r));
+        if (hasKinds) {
+            ReachTable reaches = outcome.basin().table();
+            csv.text(reaches.kind(r).word())
+                    .text(reaches.bodies().of(r).map(WaterBodies.Body::name).orElse(""));
+        }
     }
 
     private void forms(CsvTableWriter csv, Bound bound, int v, int r, int s, boolean wet) {

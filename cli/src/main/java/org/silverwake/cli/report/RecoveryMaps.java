@@ -61,7 +61,7 @@ final class RecoveryMaps {
             marks.add(new ReachMark(RecoveryClasses.ORDER.indexOf(shade), false, false, fromBackground));
         }
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
-        return new MapSheet(
+        MapSheet sheet = new MapSheet(
                 project.title(),
                 "How long until below the guideline: " + guideline.observable().words(),
                 "Years from " + classes.now() + " until the high estimate is below",
@@ -83,5 +83,6 @@ final class RecoveryMaps {
                 withSites,
                 MapWords.english(),
                 Paper.A4);
+        return sheet.withWaters(outcome.basin().waters().shapes());
     }
 }

@@ -26,11 +26,11 @@ import org.silverwake.geo.place.Placement;
 import org.silverwake.geo.place.Placer;
 import org.silverwake.geo.place.PointRequest;
 import org.silverwake.geo.place.UnplacedPoint;
+import org.silverwake.geo.place.WaterPolygons;
 import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.terrain.ReachHeights;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.water.Column;
-import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.ReachTable;
 
 /**
@@ -40,6 +40,7 @@ import org.silverwake.model.water.ReachTable;
  * @param map the cut network with its geometry
  * @param network the same without coordinates, in downstream order
  * @param table what is known of each reach
+ * @param waters kinds of reach, still waters and wetlands
  * @param points every point on it, in the order sites, places, gauges, abstractions
  * @param corrections what the user corrected, and what became of it
  * @param warnings one line each
@@ -51,6 +52,7 @@ public record Basin(
         RiverMap map,
         RiverNetwork network,
         ReachTable table,
+        Waters waters,
         List<PlacedPoint> points,
         List<AppliedCorrection> corrections,
         List<String> warnings,
@@ -91,7 +93,9 @@ public record Basin(
         step.heard(assembled.corrections());
         List<PointRequest> requests = step.moved(requests(scenario), layer.crs());
         step.moved(SampleStep.requests(scenario), layer.crs()); // they are put on the river later; here it is noted
-        Placement placement = Placer.placeWhereFound(assembled.map, layer.crs(), requests);
+        Optional<WaterPolygons> polygons = scenario.waterBodies().polygons().map(PolygonLayer::read);
+        RiverMap whole = polygons.map(p -> p.cut(assembled.map)).orElse(assembled.map);
+        Placement placement = Placer.placeWhereFound(whole, layer.crs(), requests);
         if (strict) {
             placement.requireAll();
         }
@@ -103,11 +107,15 @@ public record Basin(
                 .forEach(correction -> warnings.add(correction.line()));
         RiverMap map = raised(placement, rivers.elevation(), elevation, warnings);
         RiverNetwork network = network(map);
+        Waters waters = WaterBodyStep.find(scenario, map, network, polygons, placement.points());
+        polygons.ifPresent(p -> warnings.addAll(p.warnings()));
+        warnings.addAll(waters.notes());
         return new Basin(
                 layer,
                 map,
                 network,
-                table(map, network),
+                table(map, network, waters),
+                waters,
                 placement.points(),
                 corrections,
                 List.copyOf(warnings),
@@ -243,17 +251,15 @@ public record Basin(
         return RiverNetwork.of(map.ids(), from, to);
     }
 
-    private static ReachTable table(RiverMap map, RiverNetwork network) {
+    private static ReachTable table(RiverMap map, RiverNetwork network, Waters waters) {
         int n = map.reachCount();
         double[] length = new double[n];
         int[] group = new int[n];
         Map<Long, Integer> groups = new HashMap<>();
         Map<String, Column> columns = new HashMap<>();
-        List<ReachKind> kinds = new ArrayList<>();
         for (int r = 0; r < n; r++) {
             RiverMap.Reach reach = map.reach(network.inputIndex(r));
             length[r] = reach.lengthMeters();
-            kinds.add(ReachKind.find(reach.texts().getOrDefault("kind", "")).orElse(ReachKind.CHANNEL));
             long key = ((long) reach.part().feature() << Integer.SIZE)
                     + reach.part().part();
             group[r] = groups.computeIfAbsent(key, k -> groups.size());
@@ -261,7 +267,7 @@ public record Basin(
                 columns.computeIfAbsent(number.getKey(), k -> new Column(n)).put(r, number.getValue());
             }
         }
-        return new ReachTable(network, length, group, columns, kinds);
+        return new ReachTable(network, length, group, columns, waters.kinds(), waters.bodies());
     }
 
     /** The map's reach for a reach of the network. */
@@ -272,12 +278,42 @@ public record Basin(
     /** The same basin with further defects. */
     Basin withDefects(List<Defect> further) {
         return new Basin(
-                layer, map.withDefects(further), network, table, points, corrections, warnings, unplaced, failure);
+                layer,
+                map.withDefects(further),
+                network,
+                table,
+                waters,
+                points,
+                corrections,
+                warnings,
+                unplaced,
+                failure);
     }
 
     /** The reach of the network that begins at a point. */
     public int reachAt(PlacedPoint point) {
         return network.reachOfInput(point.headReach());
+    }
+
+    /**
+     * The reach at whose head the water of an abstraction is taken. What is taken from still water is water like that which
+     * flows out of it, so it is taken from the reach below, where there is one.
+     */
+    public int takenAt(PlacedPoint abstraction) {
+        int reach = reachAt(abstraction);
+        int at = reach;
+        while (waters.bodies().isStill(at)) {
+            int node = network.toNode(at);
+            if (network.outCount(node) == 0) {
+                return reach;
+            }
+            int next = network.out(node, 0);
+            for (int k = 1; k < network.outCount(node); k++) {
+                next = waters.bodies().isStill(next) ? next : network.out(node, k);
+            }
+            at = next;
+        }
+        return at;
     }
 
     /** Points of a kind (site, place, gauge, abstraction), in the scenario's order. */

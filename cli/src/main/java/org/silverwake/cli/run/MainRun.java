@@ -6,12 +6,9 @@ package org.silverwake.cli.run;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.release.SiteRelease;
@@ -25,7 +22,6 @@ import org.silverwake.model.transport.TransportInput;
 public final class MainRun {
     private static final double DISPERSION_SHOWS = 0.05;
     private static final double DENSE = 1;
-    private static final String CHANNEL = "channel";
 
     private static final int NAMED = 5;
 
@@ -104,7 +100,6 @@ public final class MainRun {
         warnings.addAll(basin.warnings());
         warnings.addAll(classes.warnings());
         warnings.addAll(water.notes());
-        kinds(warnings, basin);
         warnings.addAll(BedNotes.warnings(basin, result));
         for (int s = 0; s < scenario.states().size(); s++) {
             String state = scenario.states().get(s).name();
@@ -148,19 +143,6 @@ public final class MainRun {
                     state + ": no water where " + String.join(", ", names) + " release" + (names.size() == 1 ? "s" : "")
                             + "; that mercury is counted as held dry and not carried on when water comes back");
         }
-    }
-
-    /** Kinds of reach are read, but all are channel until still water has its own equations. */
-    private static void kinds(List<String> warnings, Basin basin) {
-        Map<String, Integer> others = new TreeMap<>();
-        for (RiverMap.Reach reach : basin.map().reaches()) {
-            String kind = reach.texts().getOrDefault("kind", CHANNEL);
-            if (!kind.equalsIgnoreCase(CHANNEL)) {
-                others.merge(kind, 1, Integer::sum);
-            }
-        }
-        others.forEach((kind, n) -> warnings.add(n + " reaches of kind " + kind
-                + " are treated as channel: still water, wetland and canals are not modelled yet"));
     }
 
     private static void slurry(List<String> warnings, Basin basin, SteadyResult result, int s, String state) {

@@ -39,7 +39,7 @@ final class TakenWater {
         List<String> warnings = new ArrayList<>();
         List<PlacedPoint> points = basin.points("abstraction");
         for (int i = 0; i < points.size(); i++) {
-            taken.all(scenario.abstractions().get(i), basin.reachAt(points.get(i)), warnings);
+            taken.all(scenario.abstractions().get(i), basin.takenAt(points.get(i)), warnings);
             taken.deep(scenario.abstractions().get(i), warnings);
         }
         return warnings;

@@ -88,7 +88,7 @@ final class WaterStep {
         List<AtHead> taken = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
             taken.add(new AtHead(
-                    basin.reachAt(points.get(i)), scenario.abstractions().get(i).discharge()));
+                    basin.takenAt(points.get(i)), scenario.abstractions().get(i).discharge()));
         }
         return taken;
     }

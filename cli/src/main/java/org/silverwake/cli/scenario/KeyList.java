@@ -35,6 +35,7 @@ final class KeyList {
         HistorySection.keys(keys);
         tables(keys);
         samples(keys);
+        WaterBodiesSection.keys(keys);
         ReachClassSection.keys(keys);
         outputs(keys);
         for (Setting setting : SettingList.all()) {
@@ -66,7 +67,7 @@ final class KeyList {
         keys.add(word("rivers.id", Kind.TEXT, "the file's feature id", "column with the feature id"));
         keys.add(word("rivers.name", Kind.TEXT, NONE, "column with the river's name"));
         KeyTable.riverColumns().forEach((name, dimension) -> {
-            column(keys, "rivers.columns." + name, name.equals("kind"), dimension);
+            column(keys, "rivers.columns." + name, KeyTable.OF_TEXT.contains(name), dimension);
             if (KeyTable.BY_STATE.contains(name)) {
                 column(keys, "rivers.columns." + name + ".*", false, dimension);
             }

@@ -23,6 +23,9 @@ public final class KeyTable {
             Map.entry("width", Dimension.LENGTH),
             Map.entry("split", Dimension.DIMENSIONLESS),
             Map.entry("kind", Dimension.DIMENSIONLESS),
+            Map.entry("water-body", Dimension.DIMENSIONLESS),
+            Map.entry("water-body-area", Dimension.AREA),
+            Map.entry("water-body-depth", Dimension.LENGTH),
             Map.entry("elevation-upper", Dimension.LENGTH),
             Map.entry("elevation-lower", Dimension.LENGTH),
             Map.entry("discharge", Dimension.DISCHARGE),
@@ -32,6 +35,9 @@ public final class KeyTable {
 
     /** Those of them that may be mapped once per flow state. */
     public static final Set<String> BY_STATE = Set.of("discharge", "headwater-discharge", "velocity", "depth", "width");
+
+    /** Those of them that hold text. */
+    static final Set<String> OF_TEXT = Set.of("kind", "water-body");
 
     private static final List<Key> ALL = KeyList.build();
 

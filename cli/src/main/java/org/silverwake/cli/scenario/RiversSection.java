@@ -6,7 +6,9 @@ package org.silverwake.cli.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -17,6 +19,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Position;
 import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.quantity.Dimension;
+import org.silverwake.model.water.ReachKind;
 
 /** The river layer and how to read it. */
 final class RiversSection {
@@ -39,7 +42,24 @@ final class RiversSection {
                 elevation(rivers.at("elevation"), sources),
                 settings.value("rivers.snap-tolerance"),
                 outlets(rivers.at("outlets")),
-                orientBy(rivers.at("orient-by")));
+                orientBy(rivers.at("orient-by")),
+                kinds(rivers));
+    }
+
+    /** What the layer's own words for kinds of reach mean. */
+    private static Map<String, ReachKind> kinds(ScenarioValue rivers) {
+        ScenarioValue section = rivers.at("kinds");
+        Map<String, ReachKind> kinds = new LinkedHashMap<>();
+        for (String word : section.names()) {
+            section.at(word)
+                    .choiceOf("rivers.kinds.*")
+                    .flatMap(ReachKind::find)
+                    .ifPresent(kind -> kinds.put(word, kind));
+        }
+        if (section.isPresent() && !rivers.atPath("columns.kind").isPresent()) {
+            section.problem("says what values mean, but rivers.columns.kind, the column that holds them, is missing");
+        }
+        return kinds;
     }
 
     private static List<Column> columns(ScenarioValue section, StateNames states) {
@@ -63,7 +83,7 @@ final class RiversSection {
     }
 
     private static Column column(String key, ScenarioValue value, Dimension dimension) {
-        double factor = key.equals("kind") ? 1 : factor(value.at("unit"), dimension);
+        double factor = KeyTable.OF_TEXT.contains(key) ? 1 : factor(value.at("unit"), dimension);
         return new Column(
                 key,
                 value.at("column").requireText(),
@@ -72,7 +92,7 @@ final class RiversSection {
     }
 
     /** Factor of the unit; those that are dimensionless may leave it out. */
-    private static double factor(ScenarioValue unit, Dimension dimension) {
+    static double factor(ScenarioValue unit, Dimension dimension) {
         if (!unit.isPresent()) {
             if (!dimension.isBare()) {
                 unit.problem("is missing; give one of " + dimension.accepted());

@@ -19,6 +19,7 @@ import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.screening.Substance;
+import org.silverwake.model.water.ReachKind;
 
 /**
  * Everything one run is told, checked for form, in SI units (m, s, kg, K stays degC only in temperature). Every list
@@ -43,6 +44,7 @@ public record ScenarioInput(
         List<Gauge> gauges,
         List<Abstraction> abstractions,
         List<Sample> samples,
+        WaterBodies waterBodies,
         List<ReachClass> reachClasses,
         Corrections corrections,
         Guidelines guidelines,
@@ -82,19 +84,21 @@ public record ScenarioInput(
             Optional<Elevation> elevation,
             double snapToleranceMeters,
             List<Outlet> outlets,
-            List<String> orientBy) {
-        /** Copies the lists. */
+            List<String> orientBy,
+            Map<String, ReachKind> kinds) {
+        /** Copies the collections. */
         public Rivers {
             columns = List.copyOf(columns);
             outlets = List.copyOf(outlets);
             orientBy = List.copyOf(orientBy);
+            kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
         }
     }
 
     /**
-     * One mapped column. {@code key} is one of drainage-area, local-area, slope, velocity, depth, width, split, kind,
+     * One mapped column. {@code key} is one of drainage-area, local-area, slope, velocity, depth, width, split, kind, water-body, water-body-area, water-body-depth,
      * elevation-upper, elevation-lower, discharge, headwater-discharge, manning-n; per flow state the key is followed by a dot and
-     * the state's name (discharge.dry). A number is multiplied by {@code toSi}; text values are kept for kind alone.
+     * the state's name (discharge.dry). A number is multiplied by {@code toSi}; text values are kept for kind and water-body alone.
      */
     public record Column(String key, String column, double toSi, List<String> missing) {
         /** Copies the lists. */
@@ -390,6 +394,41 @@ public record ScenarioInput(
 
     /** Watered land: area [m2], depth to which it is ploughed [m], bulk density of its dry soil [kg/m3]. */
     public record Field(double area, double ploughDepth, double soilDensity) {}
+
+    /** Still waters and wetlands, by a table and by polygons. */
+    public record WaterBodies(List<WaterBody> table, Optional<WaterPolygons> polygons) {
+        /** Copies the list. */
+        public WaterBodies {
+            table = List.copyOf(table);
+        }
+    }
+
+    /** A row of that table: kind, area [m2] and mean depth [m], each where it is given. */
+    public record WaterBody(
+            String where, String name, Optional<ReachKind> kind, OptionalDouble area, OptionalDouble depth) {}
+
+    /** A layer of polygons and how to read it. */
+    public record WaterPolygons(
+            String where,
+            Path file,
+            Optional<String> layer,
+            Optional<String> crs,
+            Optional<String> filter,
+            Columns columns) {
+        /** Its columns; depths are multiplied by {@code toMeters}. */
+        public record Columns(
+                Optional<String> id,
+                Optional<String> name,
+                Optional<String> kind,
+                Optional<String> depth,
+                double toMeters,
+                List<String> missing) {
+            /** Copies the list. */
+            public Columns {
+                missing = List.copyOf(missing);
+            }
+        }
+    }
 
     /** Guideline values by id, by jurisdiction, and from a user's own table. */
     public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {

@@ -138,6 +138,7 @@ public final class ScenarioReader {
                         .orElse(List.of()),
                 new SamplesSection(root.at("samples"), sources, names, problems)
                         .read(named(siteList, placeList, gaugeList)),
+                WaterBodiesSection.read(root.at(WaterBodiesSection.TABLE), sources, problems),
                 ReachClassSection.read(classes, guidelines.ownTable(), sources),
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 guidelines,

@@ -69,6 +69,7 @@ public final class ScenarioWriter {
         history();
         settings();
         new TableWriter(input, json).write();
+        new WaterBodiesWriter(json, this::relative).write(input.waterBodies());
         new ReachClassWriter(json, this::relative).write(input.reachClasses());
         corrections();
         outputs();
@@ -113,6 +114,13 @@ public final class ScenarioWriter {
         }
         json.writeEndArray();
         texts("orient-by", rivers.orientBy());
+        if (!rivers.kinds().isEmpty()) {
+            json.writeObjectFieldStart("kinds");
+            for (var kind : rivers.kinds().entrySet()) {
+                json.writeStringField(kind.getKey(), kind.getValue().word());
+            }
+            json.writeEndObject();
+        }
         json.writeEndObject();
     }
 

@@ -30,6 +30,7 @@ public final class TableList {
         List.of("places", "gauges", "abstractions")
                 .forEach(name ->
                         tables.put(name, columns(withStates(PlaceTables.keys().get(name)))));
+        tables.put(WaterBodiesSection.TABLE, WaterBodiesSection.KEYS);
         tables.put("samples", samples());
         return Collections.unmodifiableMap(tables);
     }

@@ -64,6 +64,8 @@ final class WorkbookPlan {
             "samples",
             "rivers.outlets",
             "abstractions",
+            "rivers.kinds",
+            "water-bodies",
             "reach-classes",
             "outputs.profiles",
             "units",
@@ -159,7 +161,7 @@ final class WorkbookPlan {
         if (isSetting(path)) {
             return "settings";
         }
-        if (RIVER_KEYS.contains(path) || path.startsWith("rivers.")) {
+        if (RIVER_KEYS.contains(path) || path.startsWith("rivers.") || path.startsWith("water-bodies.polygons.")) {
             return "rivers";
         }
         if ((path.endsWith(".file") || path.equals("samples.stations")) && !path.startsWith("guidelines")) {

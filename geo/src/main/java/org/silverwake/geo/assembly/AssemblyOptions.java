@@ -83,7 +83,7 @@ public record AssemblyOptions(
     /**
      * A column that is read into reaches.
      *
-     * @param key what it is, such as drainage-area; the key kind is kept as text, all others are numbers
+     * @param key what it is, such as drainage-area; the keys kind and water-body are kept as text, all others are numbers
      * @param column its name in the layer
      * @param toSi factor that turns its numbers into SI [-]
      * @param missing values that mean no value, as text
@@ -96,7 +96,7 @@ public record AssemblyOptions(
 
         /** Whether the value is kept as text. */
         public boolean isText() {
-            return key.equals("kind");
+            return key.equals("kind") || key.equals("water-body");
         }
     }
 

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.layer.LayerFeature;
+import org.silverwake.geo.layer.NumberText;
 import org.silverwake.geo.layer.VectorLayer;
 
 /** Reads the mapped columns of a layer into SI numbers; all problems are reported together. */
@@ -20,10 +20,6 @@ final class AttributeReader {
     record Values(Optional<String> name, Map<String, Double> numbers, Map<String, String> texts) {}
 
     private static final int SHOWN = 10;
-    private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,(\\d{1,2}|\\d{4,})");
-    private static final Pattern COMMA_ZERO = Pattern.compile("[+-]?0,\\d+");
-    private static final Pattern DOTS_COMMA = Pattern.compile("[+-]?\\d{1,3}(\\.\\d{3})+,\\d+");
-    private static final Pattern COMMAS_DOT = Pattern.compile("[+-]?\\d{1,3}(,\\d{3})+\\.\\d+");
 
     private final VectorLayer layer;
     private final List<String> problems = new ArrayList<>();
@@ -69,7 +65,7 @@ final class AttributeReader {
         Map<String, String> texts = new HashMap<>();
         for (AssemblyOptions.ColumnMapping column : options.columns()) {
             Object value = feature.attributes().get(column.column());
-            if (value == null || isMissing(value, column.missing())) {
+            if (value == null || NumberText.isMissing(value, column.missing())) {
                 continue;
             }
             if (column.isText()) {
@@ -85,26 +81,8 @@ final class AttributeReader {
         return new Values(name, numbers, texts);
     }
 
-    private static boolean isMissing(Object value, List<String> missing) {
-        String text = value.toString().trim();
-        if (text.isEmpty()) {
-            return true;
-        }
-        OptionalDouble number = parse(text);
-        for (String word : missing) {
-            if (word.trim().equals(text)) {
-                return true;
-            }
-            OptionalDouble none = parse(word.trim());
-            if (number.isPresent() && none.isPresent() && number.getAsDouble() == none.getAsDouble()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private OptionalDouble number(LayerFeature feature, AssemblyOptions.ColumnMapping column, Object value) {
-        OptionalDouble number = parse(value.toString().trim());
+        OptionalDouble number = NumberText.parse(value.toString().trim());
         String found = where() + ": feature " + feature.id() + ", column " + column.column() + " (" + column.key()
                 + "): \"" + value + "\"";
         if (number.isEmpty()) {
@@ -118,26 +96,6 @@ final class AttributeReader {
             problems.add(found + " is negative; give 0 or more, or list it under missing");
         }
         return number;
-    }
-
-    /** A number with a decimal point, or with a decimal comma where nothing else can be meant. */
-    static OptionalDouble parse(String text) {
-        String plain = text;
-        if (COMMA.matcher(text).matches() || COMMA_ZERO.matcher(text).matches()) {
-            plain = text.replace(',', '.');
-        } else if (DOTS_COMMA.matcher(text).matches()) {
-            plain = text.replace(".", "").replace(',', '.');
-        } else if (COMMAS_DOT.matcher(text).matches()) {
-            plain = text.replace(",", "");
-        }
-        if (plain.isEmpty() || Character.isLetter(plain.charAt(plain.length() - 1)) && !plain.equals("NaN")) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(Double.parseDouble(plain));
-        } catch (NumberFormatException e) {
-            return OptionalDouble.empty();
-        }
     }
 
     private void throwProblems() {

@@ -5,13 +5,16 @@ package org.silverwake.geo.crs;
 
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicMask;
+import net.sf.geographiclib.PolygonArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 
 /**
- * Lengths on the WGS 84 ellipsoid. All coordinates are WGS 84 degrees, x = longitude, y = latitude; all lengths are
+ * Lengths and areas on the WGS 84 ellipsoid. All coordinates are WGS 84 degrees, x = longitude, y = latitude; all lengths are
  * geodesic meters. Lines over the antimeridian are measured the short way. Between two vertices a line is taken as the
  * geodesic for its length, and as straight in degrees for the place of a point on it: the two lie within a millimeter of
  * each other for segments of up to 100 m.
@@ -48,6 +51,31 @@ public final class Geodesy {
             chainages[i] = chainages[i - 1] + distance(s.getX(i - 1), s.getY(i - 1), s.getX(i), s.getY(i));
         }
         return chainages;
+    }
+
+    /** Geodesic area [m2] of polygons [degrees, longitude first], holes left out; 0 of anything else. */
+    public static double area(Geometry geometry) {
+        double area = 0;
+        for (int k = 0; k < geometry.getNumGeometries(); k++) {
+            Geometry part = geometry.getGeometryN(k);
+            if (part instanceof Polygon polygon) {
+                area += ringArea(polygon.getExteriorRing());
+                for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+                    area -= ringArea(polygon.getInteriorRingN(h));
+                }
+            } else if (part.getNumGeometries() > 1) {
+                area += area(part);
+            }
+        }
+        return area;
+    }
+
+    private static double ringArea(LineString ring) {
+        PolygonArea area = new PolygonArea(Geodesic.WGS84, false);
+        for (int i = 0; i + 1 < ring.getNumPoints(); i++) {
+            area.AddPoint(ring.getCoordinateN(i).y, ring.getCoordinateN(i).x);
+        }
+        return Math.abs(area.Compute().area);
     }
 
     /**

@@ -54,7 +54,10 @@ public final class ConcentrationMap {
                 sheet.title(),
                 sheet.subtitle(),
                 sheet.notForPosting() ? Optional.of(sheet.words().notForPosting()) : Optional.empty());
-        MapFrame frame = MapFrame.fitted(places(map, sheet.points()), page.mapView(), PADDING);
+        List<Coordinate> places = places(map, sheet.points());
+        sheet.waters()
+                .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
+        MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
         double factor = widthFactor(map, frame);
         int dropped = paintMap(page.graphics(), frame, map, sheet, factor);
         new Surround(page.graphics(), frame).paint(sheet.words());
@@ -94,6 +97,7 @@ public final class ConcentrationMap {
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);
         var reaches = MapFeatures.reaches(map, sheet.reaches());
+        painter.paint(MapFeatures.waters(sheet), MapStyles.waters(sheet.classes()));
         painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));
@@ -163,6 +167,9 @@ public final class ConcentrationMap {
                 List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(MOST_ARROW_GAP)),
                 words.flow(),
                 10.5);
+        if (!sheet.waters().isEmpty()) {
+            panel.area(List.of(MapStyles.water(sample)), words.water(), 10.5);
+        }
     }
 
     private static boolean any(MapSheet sheet, Predicate<ReachMark> claim) {

@@ -58,6 +58,17 @@ final class MapFeatures {
         return features.all();
     }
 
+    /** Surfaces of waters with the class of their reach (index). */
+    static List<SimpleFeature> waters(MapSheet sheet) {
+        Builder features = new Builder(Geometry.class, Map.of("class", Integer.class));
+        for (WaterShape water : sheet.waters()) {
+            features.add(
+                    water.shape(),
+                    Map.of("class", sheet.reaches().get(water.reach()).lineClass()));
+        }
+        return features.all();
+    }
+
     static List<SimpleFeature> flow(RiverMap map) {
         Builder features = new Builder(LineString.class, Map.of());
         RiverLines.stems(map).forEach(line -> features.add(line, Map.of()));

@@ -24,6 +24,7 @@ import java.util.List;
  * @param notForPosting whether single sites are shown, so that the map must not be put up
  * @param words fixed words
  * @param paper size
+ * @param waters surfaces of still waters and wetlands
  */
 public record MapSheet(
         String title,
@@ -40,7 +41,8 @@ public record MapSheet(
         LocalDate date,
         boolean notForPosting,
         MapWords words,
-        Paper paper) {
+        Paper paper,
+        List<WaterShape> waters) {
     /** A heading and a few short lines; without lines, nothing is drawn. */
     public record Summary(String title, List<String> lines) {
         /** Copies the list. */
@@ -54,6 +56,63 @@ public record MapSheet(
         }
     }
 
+    /** A sheet on which all water is drawn as lines. */
+    public MapSheet(
+            String title,
+            String subtitle,
+            String legendTitle,
+            List<LineClass> classes,
+            Summary summary,
+            List<ReachMark> reaches,
+            List<MapPoint> points,
+            List<GuidelineLine> guidelines,
+            String factorLine,
+            List<String> cautions,
+            String maker,
+            LocalDate date,
+            boolean notForPosting,
+            MapWords words,
+            Paper paper) {
+        this(
+                title,
+                subtitle,
+                legendTitle,
+                classes,
+                summary,
+                reaches,
+                points,
+                guidelines,
+                factorLine,
+                cautions,
+                maker,
+                date,
+                notForPosting,
+                words,
+                paper,
+                List.of());
+    }
+
+    /** The same with surfaces of still waters and wetlands. */
+    public MapSheet withWaters(List<WaterShape> surfaces) {
+        return new MapSheet(
+                title,
+                subtitle,
+                legendTitle,
+                classes,
+                summary,
+                reaches,
+                points,
+                guidelines,
+                factorLine,
+                cautions,
+                maker,
+                date,
+                notForPosting,
+                words,
+                paper,
+                surfaces);
+    }
+
     /**
      * Copies and checks.
      *
@@ -65,6 +124,7 @@ public record MapSheet(
         points = List.copyOf(points);
         guidelines = List.copyOf(guidelines);
         cautions = List.copyOf(cautions);
+        waters = List.copyOf(waters);
         for (ReachMark mark : reaches) {
             if (mark.lineClass() < 0 || mark.lineClass() >= classes.size()) {
                 throw new IllegalArgumentException(

@@ -9,6 +9,7 @@ import org.geotools.api.style.FeatureTypeStyle;
 import org.geotools.api.style.LineSymbolizer;
 import org.geotools.api.style.Mark;
 import org.geotools.api.style.PointSymbolizer;
+import org.geotools.api.style.PolygonSymbolizer;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
@@ -19,6 +20,7 @@ final class MapStyles {
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
     private static final double CASING = 2;
+    private static final double WATER_OPACITY = 0.45;
 
     private MapStyles() {}
 
@@ -47,6 +49,19 @@ final class MapStyles {
         }
         lines.add(Symbols.line(look, factor));
         return lines;
+    }
+
+    /** Surfaces of waters by class, pale enough for the line that runs through them to stand out. */
+    static Style waters(List<LineClass> classes) {
+        List<Rule> rules = new ArrayList<>();
+        for (int k = 0; k < classes.size(); k++) {
+            rules.add(Symbols.rule(Symbols.equal("class", k), water(classes.get(k))));
+        }
+        return Symbols.style(Symbols.pass(rules.toArray(new Rule[0])));
+    }
+
+    static PolygonSymbolizer water(LineClass look) {
+        return Symbols.area(look.color(), WATER_OPACITY, look.color(), 1);
     }
 
     static Style marks(double factor) {

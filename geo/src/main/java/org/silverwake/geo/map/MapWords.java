@@ -13,6 +13,7 @@ import java.util.Map;
  * @param nearBank legend of the mark along one bank
  * @param aboveFromBackground legend of the mark for background alone
  * @param flow legend of the arrows
+ * @param water legend of surfaces of still waters and wetlands
  * @param kinds names of the kinds of point
  * @param comparedWith heading of the guidelines
  * @param notCheckedInPrint beside a value not seen in print
@@ -35,6 +36,7 @@ public record MapWords(
         String nearBank,
         String aboveFromBackground,
         String flow,
+        String water,
         Map<MapPoint.Kind, String> kinds,
         String comparedWith,
         String notCheckedInPrint,
@@ -82,6 +84,7 @@ public record MapWords(
                 "Dotted: not yet mixed across; may be higher near one bank",
                 "Diamonds: above from background alone, without any site",
                 "Direction of flow",
+                "Lake or wetland, in the color of its estimate",
                 kinds,
                 "Compared with",
                 "not checked in print",

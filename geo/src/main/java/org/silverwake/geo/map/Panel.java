@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 final class Panel {
     private static final double SMALLEST = 0.5;
     private static final double STEP = 0.03;
+    private static final double AREA = 9;
     private static final double SWATCH = 48;
     /** For the widest point symbol with its edge; symbols keep their size when texts shrink. */
     private static final double SYMBOL_ROOM = 22;
@@ -85,6 +86,19 @@ final class Panel {
     void line(List<? extends Symbolizer> symbolizers, String text, double size) {
         Coordinate[] ends = {new Coordinate(0, 0), new Coordinate(SWATCH * scale, 0)};
         row(symbolizers, SHAPES.createLineString(ends), text, size, SWATCH);
+    }
+
+    /** A row with the sample of an area. */
+    void area(List<? extends Symbolizer> symbolizers, String text, double size) {
+        double half = AREA * scale / 2;
+        Coordinate[] corners = {
+            new Coordinate(0, -half),
+            new Coordinate(SWATCH * scale, -half),
+            new Coordinate(SWATCH * scale, half),
+            new Coordinate(0, half),
+            new Coordinate(0, -half)
+        };
+        row(symbolizers, SHAPES.createPolygon(corners), text, size, SWATCH);
     }
 
     /** A row with a point symbol. */

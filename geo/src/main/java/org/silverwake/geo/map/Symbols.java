@@ -16,6 +16,7 @@ import org.geotools.api.style.LabelPlacement;
 import org.geotools.api.style.LineSymbolizer;
 import org.geotools.api.style.Mark;
 import org.geotools.api.style.PointSymbolizer;
+import org.geotools.api.style.PolygonSymbolizer;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Stroke;
 import org.geotools.api.style.Style;
@@ -90,6 +91,14 @@ final class Symbols {
         LineSymbolizer line = STYLES.createLineSymbolizer();
         line.setStroke(stroke);
         return line;
+    }
+
+    /** An area filled with a color of some opacity [0 to 1], with an edge. */
+    static PolygonSymbolizer area(String fill, double opacity, String edge, double edgeWidth) {
+        PolygonSymbolizer area = STYLES.createPolygonSymbolizer();
+        area.setFill(STYLES.createFill(literal(fill), literal(opacity)));
+        area.setStroke(stroke(edge, edgeWidth));
+        return area;
     }
 
     static PointSymbolizer point(Mark mark, double size) {

@@ -80,4 +80,49 @@ class GeodesyTest {
         assertThat(Geodesy.part(BEND, corner, Geodesy.length(BEND)).getNumPoints())
                 .isEqualTo(2);
     }
+
+    /**
+     * GeographicLib's own example of the area of Antarctica, 18 vertices (Planimeter, documentation of GeographicLib, from memory):
+     * 13,662,703,680,020.1 m2.
+     */
+    @Test
+    void areaOfAntarctica() {
+        double[] latLon = {
+            -63.1, -58, -72.9, -74, -71.9, -102, -74.9, -102, -74.3, -131, -77.5, -163, -77.4, 163, -71.7, 172, -65.9,
+            140, -65.7, 113, -66.6, 88, -66.9, 59, -69.8, 25, -70.0, -4, -71.0, -14, -77.3, -33, -77.9, -46, -74.7, -61,
+            -63.1, -58
+        };
+        Coordinate[] ring = new Coordinate[latLon.length / 2];
+        for (int k = 0; k < ring.length; k++) {
+            ring[k] = new Coordinate(latLon[2 * k + 1], latLon[2 * k]);
+        }
+        // PRINTED: one decimal of a square meter
+        assertThat(Geodesy.area(new GeometryFactory().createPolygon(ring)))
+                .isCloseTo(13_662_703_680_020.1, within(0.05));
+    }
+
+    @Test
+    void aHoleIsLeftOut() {
+        GeometryFactory shapes = new GeometryFactory();
+        Coordinate[] outer = square(0.02);
+        Coordinate[] inner = square(0.01);
+        double whole = Geodesy.area(shapes.createPolygon(outer));
+        double hole = Geodesy.area(shapes.createPolygon(inner));
+        double left = Geodesy.area(shapes.createPolygon(
+                shapes.createLinearRing(outer),
+                new org.locationtech.jts.geom.LinearRing[] {shapes.createLinearRing(inner)}));
+        // ROUNDING: a difference of 1e7 m2
+        assertThat(left).isCloseTo(whole - hole, within(1e-6));
+        assertThat(hole).isGreaterThan(1e6);
+    }
+
+    private static Coordinate[] square(double half) {
+        return new Coordinate[] {
+            new Coordinate(-half, -half),
+            new Coordinate(half, -half),
+            new Coordinate(half, half),
+            new Coordinate(-half, half),
+            new Coordinate(-half, -half)
+        };
+    }
 }

@@ -75,7 +75,7 @@ public final class YearsResult {
     private double buried(BedWater over, int reach) {
         double sum = 0;
         double length = 0;
-        for (int c = cells.start(reach); c < cells.start(reach + 1); c++) {
+        for (int c : input.hydraulics().cellsOf(reach, cells)) {
             sum += over.solids().motion().burial(c) * cells.length(c);
             length += cells.length(c);
         }
