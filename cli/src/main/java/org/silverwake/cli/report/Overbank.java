@@ -117,7 +117,7 @@ final class Overbank {
             marks.add(new ReachMark(k, false, false, false));
         }
         ScenarioInput.Project project = outcome.scenario().project();
-        return new MapSheet(
+        MapSheet sheet = new MapSheet(
                 project.title(),
                 "Mercury that floods lay on the land beside the river",
                 "High estimate, mean of the year",
@@ -137,5 +137,6 @@ final class Overbank {
                 withSites,
                 MapWords.english(),
                 Paper.A4);
+        return sheet.withWaters(outcome.basin().waters().shapes());
     }
 }

@@ -6,13 +6,16 @@ package org.silverwake.model.transport;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
+import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.transport.StateSolution.Place;
+import org.silverwake.model.water.WaterBodies;
 
 /** Mass on random trees and braids (model.md sections 3 and 7): nothing is lost that no process takes. */
 class ConservationTest {
@@ -189,5 +192,67 @@ class ConservationTest {
         // off by 1e-6 it shows on its own; summed with 5e5 times as much background it would not
         assertThat(solution.perturbedBalance(0, 0, 0, 1 + 1e-6).closure()).isGreaterThan(SteadyRun.CLOSURE);
         assertThat(solution.worstClosure(0)).isLessThan(CLOSED);
+    }
+
+    /** A quarter of the reaches, with all between them, are one still water. */
+    private static boolean withLake(TestRiver river, long seed) {
+        Random random = new Random(seed * 31 + 7);
+        RiverNetwork network = river.input().hydraulics().reaches().network();
+        List<Integer> own = new ArrayList<>();
+        int first = random.nextInt(network.size());
+        for (int r = first; r < Math.min(network.size(), first + network.size() / 4); r++) {
+            own.add(r);
+        }
+        own.addAll(WaterBodies.between(network, own));
+        river.lake(
+                "lake",
+                1e6 + 5e7 * random.nextDouble(),
+                1 + 10 * random.nextDouble(),
+                own.stream().map(network::id).toArray(String[]::new));
+        return !own.isEmpty();
+    }
+
+    @Test
+    void closesWithStillWaterAnywhere() {
+        for (long seed = 0; seed < SEEDS; seed++) {
+            for (boolean cut : new boolean[] {false, true}) {
+                TestRiver river = random(seed, true);
+                river.cohesive("fine", 2e-5, 0.1, 200, 0.7);
+                river.cohesive("tailings", 3e-4, 0.1, 40, 0.3);
+                river.content = 1e-7;
+                river.filtered = 2e-9;
+                river.netSedimentation = 1e-7;
+                river.flood = List.of(true);
+                river.overbank = 1e-5;
+                river.grainRelease = 2e-6;
+                river.cut = cut;
+                sites(river, seed);
+                assertThat(withLake(river, seed)).isTrue();
+                TransportInput input = river.input().over(new TestBed().input(1));
+                SteadyResult result = SteadyRun.run(input);
+                assertThat(result.worstClosure()).as("seed %d", seed).isLessThan(CLOSED);
+                for (Bound bound : Bound.values()) {
+                    for (int r = 0; r < input.hydraulics().reaches().size(); r++) {
+                        for (int v = 0; v < result.variants(); v++) {
+                            assertThat(result.solution(bound, 0).loadOut(r, v)).isNotNegative();
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void losslessStillWaterLetsAllPass() {
+        for (long seed = 0; seed < SEEDS; seed++) {
+            TestRiver river = lossless(seed, true);
+            withLake(river, seed);
+            SteadyResult result = river.run();
+            for (int v = 0; v < result.variants(); v++) {
+                Balance balance = result.solution(Bound.LAID_DOWN, 0).releasedBalance(v);
+                assertThat(balance.sum(Process.EXPORTED) / balance.sum(Process.RELEASED))
+                        .isCloseTo(1, within(CONSERVED));
+            }
+        }
     }
 }
