@@ -69,6 +69,22 @@ class GasTransferTest {
         assertThat(oxygen * StrictMath.sqrt(ratio)).isCloseTo(2.625, within(0.0005));
     }
 
+    /** The same formulas in feet, 12.9 U^0.5/D^1.5, 11.6 U/D^1.67, 21.6 U^0.67/D^1.85 (check C11): 3.932, 5.233, 5.316 in meters. */
+    @Test
+    void formulasInFeet() {
+        double foot = 0.3048;
+        double oconnorDobbins = 12.9 * foot;
+        double churchill = 11.6 * StrictMath.pow(foot, 0.67);
+        double owens = 21.6 * StrictMath.pow(foot, 1.18);
+        // PRINTED: the metric coefficients have three digits
+        assertThat(Reaeration.OCONNOR_DOBBINS.perDay(1, 1)).isCloseTo(oconnorDobbins, within(0.005));
+        assertThat(Reaeration.CHURCHILL.perDay(1, 1)).isCloseTo(churchill, within(0.005));
+        assertThat(Reaeration.OWENS.perDay(1, 1)).isCloseTo(owens, within(0.005));
+        assertThat(oconnorDobbins).isCloseTo(3.932, within(PRINTED));
+        assertThat(churchill).isCloseTo(5.233, within(PRINTED));
+        assertThat(owens).isCloseTo(5.316, within(PRINTED));
+    }
+
     /** Limits: a fast air leaves the water's film alone; a still one lets nothing through. */
     @Test
     void filmsInSeries() {

@@ -16,6 +16,7 @@ import org.silverwake.model.mercury.ElementalMercury;
 import org.silverwake.model.mercury.Reaeration;
 import org.silverwake.model.solids.Deposition;
 import org.silverwake.model.solids.FergusonChurch2004;
+import org.silverwake.model.solids.Partheniades1965;
 import org.silverwake.model.solids.Stokes1851;
 import org.silverwake.model.water.ManningChannel;
 import org.silverwake.model.water.Mixing;
@@ -140,13 +141,18 @@ class NumericCase14LawsTest {
     }
 
     @Test
-    void kroneAndRouse() {
+    void kroneRouseAndErosion() {
         for (Map<String, Object> row : laws.expected("krone_rouse_erosion")) {
             double tau = JsonCase.number(row, "tau_pa");
             double p = Deposition.krone(tau, JsonCase.number(row, "tau_cd_pa"));
             check(row, "p", p);
             // the case takes u* = sqrt(tau/1000)
             check(row, "rouse_of_1e-3_m_per_s", Deposition.rouse(1e-3, StrictMath.sqrt(tau / 1000)));
+            check(
+                    row,
+                    "erosion_kg_per_m2_s",
+                    Partheniades1965.erosion(
+                            JsonCase.number(row, "m_kg_per_m2_s"), tau, JsonCase.number(row, "tau_ce_pa")));
         }
     }
 
