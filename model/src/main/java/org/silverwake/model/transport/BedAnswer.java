@@ -235,7 +235,7 @@ public final class BedAnswer {
 
     /**
      * Worst relative closure [-]: of the water of each flow state, and, in balance, of the bed over the year, whose every form
-     * takes in what settles and gives up what it gives back and buries, released mercury and background each by itself.
+     * takes in what settles and gives up what it gives back and buries, or keeps what never leaves, released mercury and background each by itself.
      */
     public double worstClosure() {
         double worst = 0;
@@ -254,6 +254,7 @@ public final class BedAnswer {
             for (int form = 0; form < layout.count(); form++) {
                 difference.add(-buried(form, member));
             }
+            difference.add(-stocks.staying(member));
             boolean balanced = afterYears.isEmpty() && in > 0;
             worst = balanced ? Math.max(worst, Math.abs(difference.value()) / in) : worst;
         }

@@ -167,13 +167,16 @@ final class BedCell {
      *
      * @param stock on entry what comes in [kg/s], then the stocks [kg]
      * @param horizon for how long a form is laid down that never leaves again [s]
+     * @return what comes in and never leaves again [kg/s], at least 0
      */
-    void balance(double[] stock, double horizon) {
+    double balance(double[] stock, double horizon) {
         double[] coreTransfer = new double[core * core];
         double[] coreLeak = Arrays.copyOf(leak, core);
         double[] coreStock = Arrays.copyOf(stock, core);
+        double staying = 0;
         for (int j = core; j < forms; j++) {
             double leaving = leaving(j);
+            staying += leaving > 0 ? 0 : stock[j];
             stock[j] = leaving > 0 ? stock[j] / leaving : stock[j] * horizon;
             for (int i = 0; i < core; i++) {
                 coreStock[i] += transfer[i * forms + j] * stock[j];
@@ -182,7 +185,8 @@ final class BedCell {
         for (int i = 0; i < core; i++) {
             System.arraycopy(transfer, i * forms, coreTransfer, i * core, core);
         }
-        LossElimination.solve(coreTransfer, coreLeak, coreStock, horizon);
+        staying += LossElimination.solve(coreTransfer, coreLeak, coreStock, horizon);
         System.arraycopy(coreStock, 0, stock, 0, core);
+        return staying;
     }
 }

@@ -29,6 +29,8 @@ final class BedSteady {
     private final double[] stock;
     private final double[] methylation;
     private final double[] residence;
+    private final double[] staying;
+    private final double[] stayingHere;
     private final double[][] load;
     private final double[] source;
     private final double[] out;
@@ -51,6 +53,8 @@ final class BedSteady {
         this.stock = new double[cells.count() * forms * members];
         this.methylation = new double[cells.count()];
         this.residence = new double[cells.count()];
+        this.staying = new double[members];
+        this.stayingHere = new double[members];
         Arrays.fill(methylation, 1);
         this.load = new double[states][forms * members];
         this.source = new double[forms * members];
@@ -66,7 +70,7 @@ final class BedSteady {
     static BedStocks solve(BedWater over, List<StateLoads> loads, double horizon) {
         BedSteady run = new BedSteady(over, horizon);
         run.sweep(loads, true);
-        return new BedStocks(run.layout, run.members, run.stock, run.methylation, run.residence);
+        return new BedStocks(run.layout, run.members, run.stock, run.methylation, run.residence, run.staying);
     }
 
     /** Carries the water of every state over beds as they are. */
@@ -127,6 +131,9 @@ final class BedSteady {
         }
         double[] in = brought.clone();
         holdBack(c, brought);
+        for (int m = 0; m < members; m++) {
+            staying[m] += stayingHere[m];
+        }
         residence[c] = residence(c, in, brought);
         System.arraycopy(brought, 0, stock, c * forms * members, forms * members);
     }
@@ -163,7 +170,7 @@ final class BedSteady {
                 for (int i = 0; i < forms; i++) {
                     own[i] = in[i * members + m];
                 }
-                cell.balance(own, horizon);
+                stayingHere[m] = cell.balance(own, horizon);
                 for (int i = 0; i < forms; i++) {
                     brought[i * members + m] = own[i];
                 }

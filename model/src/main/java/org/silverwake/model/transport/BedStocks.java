@@ -12,21 +12,30 @@ final class BedStocks {
     private final double[] stock;
     private final double[] methylation;
     private final double[] residence;
+    private final double[] staying;
 
     /**
      * Stocks at index (cell x forms + form) x members + member [kg], share of methylation by cell [-], mean time in the bed by
-     * cell [s].
+     * cell [s], what all beds take in and never give up again by member [kg/s].
      */
-    BedStocks(StateLayout layout, int members, double[] stock, double[] methylation, double[] residence) {
-        this(layout.count(), members, stock, methylation, residence);
+    BedStocks(
+            StateLayout layout,
+            int members,
+            double[] stock,
+            double[] methylation,
+            double[] residence,
+            double[] staying) {
+        this(layout.count(), members, stock, methylation, residence, staying);
     }
 
-    private BedStocks(int forms, int members, double[] stock, double[] methylation, double[] residence) {
+    private BedStocks(
+            int forms, int members, double[] stock, double[] methylation, double[] residence, double[] staying) {
         this.forms = forms;
         this.members = members;
         this.stock = stock;
         this.methylation = methylation;
         this.residence = residence;
+        this.staying = staying;
     }
 
     /** Stock [kg]. */
@@ -49,6 +58,11 @@ final class BedStocks {
         return residence[cell];
     }
 
+    /** What all beds take in in balance and never give up again [kg/s]. */
+    double staying(int member) {
+        return staying[member];
+    }
+
     /** Number of members [-]. */
     int members() {
         return members;
@@ -56,7 +70,7 @@ final class BedStocks {
 
     /** Other stocks of the same bed. */
     BedStocks with(double[] other) {
-        return new BedStocks(forms, members, other, methylation, residence);
+        return new BedStocks(forms, members, other, methylation, residence, staying);
     }
 
     /** The flat array. */
