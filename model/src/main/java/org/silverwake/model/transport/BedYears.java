@@ -5,10 +5,12 @@ package org.silverwake.model.transport;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.silverwake.model.numerics.NumericalException;
 import org.silverwake.model.numerics.Propagator;
 import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.water.Cells;
 import org.silverwake.model.water.StateHydraulics;
 
@@ -82,6 +84,7 @@ public final class BedYears {
      *
      * @param steady the steady result with a bed, whose cells and water are used
      * @param parts parts of water samples of which every year's values are kept
+     * @throws IllegalArgumentException if a site of an era has more extremes of its split than those of the steady run
      * @throws NumericalException if a year's budget does not close to 1e-8
      */
     public static YearsResult run(SteadyResult steady, History history, List<SampledPart> parts) {
@@ -130,7 +133,7 @@ public final class BedYears {
         for (int year = 0; year < history.years(); year++) {
             if (era + 1 < history.eras().size() && history.eras().get(era + 1).from() == year) {
                 era++;
-                TransportInput now = input.withSites(history.eras().get(era).sites());
+                TransportInput now = during(history.eras().get(era));
                 over = new BedWater(now, bed, cells, water, background, BedSolids.run(now, bed, cells, water));
                 steps = new BedSteps(over, kinds);
                 if (year == 0) {
@@ -162,6 +165,21 @@ public final class BedYears {
             result.endYear(year, over, yearMean, stock, total, closure);
         }
         return result;
+    }
+
+    /** The input in an era: a site with most extremes stays and releases nothing, so that there are as many variants in all eras. */
+    private TransportInput during(History.Era era) {
+        List<SiteRelease> sites = new ArrayList<>(era.sites());
+        input.sites().stream()
+                .max(Comparator.comparingInt(SiteRelease::extremes))
+                .ifPresent(site -> sites.add(site.times(0)));
+        TransportInput now = input.withSites(sites);
+        if (now.variantCount() != members - 1) {
+            throw new IllegalArgumentException("a site from year " + era.from() + " on has " + now.variantCount()
+                    + " extremes of its split, the steady run " + (members - 1)
+                    + "; give the steady run that site too");
+        }
+        return now;
     }
 
     /** The bed in the beginning: its background in balance, and what is measured above that. */

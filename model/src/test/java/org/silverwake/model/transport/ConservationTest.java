@@ -29,14 +29,19 @@ class ConservationTest {
 
     /** Node k has one or two reaches to later nodes; about a third of the nodes are heads. */
     static TestRiver random(long seed, boolean braided) {
+        return random(seed, braided, NODES);
+    }
+
+    /** The same with this many nodes beside the outlet. */
+    static TestRiver random(long seed, boolean braided, int nodes) {
         Random random = new Random(seed);
         TestRiver river = new TestRiver();
-        boolean[] fed = new boolean[NODES + 1];
+        boolean[] fed = new boolean[nodes + 1];
         int count = 0;
-        for (int k = 0; k < NODES; k++) {
+        for (int k = 0; k < nodes; k++) {
             int arms = braided && random.nextInt(3) == 0 ? 2 : 1;
             for (int a = 0; a < arms; a++) {
-                int below = k + 1 + random.nextInt(Math.min(4, NODES - k));
+                int below = k + 1 + random.nextInt(Math.min(4, nodes - k));
                 double meters = 200 + 4000 * random.nextDouble();
                 double start = fed[k] ? 0 : 0.5 + random.nextDouble();
                 river.reach("r" + count, k, below, meters, start, 0.3 * random.nextDouble());
