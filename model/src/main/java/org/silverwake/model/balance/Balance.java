@@ -29,6 +29,7 @@ public record Balance(List<Row> rows) {
         TO_PORES(false),
         OVERBANK(false),
         EVADED(false),
+        LOST(false),
         ABSTRACTED(false),
         HELD_DRY(false);
 

@@ -17,6 +17,10 @@ public enum NotAssessed {
     LOST_UPSTREAM("water above runs to an end that nobody named an outlet"),
     /** An abstraction takes all water at its head in some flow state. */
     EMPTIED("an abstraction takes all the river's water in a flow state"),
+    /** A leach tank lies upstream whose cyanide nobody gave. */
+    CYANIDE_NOT_GIVEN("a leach tank above, of which no cyanide is given"),
+    /** No site upstream for which cyanide is given. */
+    NO_CYANIDE_UPSTREAM("no cyanide given upstream"),
     /** The tide reaches here. */
     TIDAL("tidal"),
     /** The medium or form is not computed. */

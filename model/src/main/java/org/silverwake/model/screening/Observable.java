@@ -79,6 +79,7 @@ public record Observable(Medium medium, Substance substance, Fraction fraction, 
         return medium != Medium.FISH
                 && medium.scope() != Medium.Scope.LISTED
                 && carried.contains(substance)
+                && (medium.isWater() || !substance.isCyanide())
                 && goes
                 && made;
     }
@@ -95,7 +96,7 @@ public record Observable(Medium medium, Substance substance, Fraction fraction, 
      */
     @Override
     public double weight(StateLayout layout, int state, double filteredShare) {
-        if (!isMercury()) {
+        if (!substance.isMercury()) {
             throw new IllegalArgumentException(substance.word() + " in " + medium.word() + " is no form of mercury");
         }
         if (!(filteredShare >= 0 && filteredShare <= 1)) {
@@ -112,12 +113,6 @@ public record Observable(Medium medium, Substance substance, Fraction fraction, 
             case FILTERED -> filteredShare;
             case PARTICULATE -> Math.max(0, sampled - filteredShare);
         };
-    }
-
-    private boolean isMercury() {
-        return substance == Substance.TOTAL_MERCURY
-                || substance == Substance.INORGANIC_MERCURY
-                || substance == Substance.METHYLMERCURY;
     }
 
     private Part part() {

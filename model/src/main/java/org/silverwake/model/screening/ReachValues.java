@@ -4,6 +4,7 @@
 package org.silverwake.model.screening;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ public final class ReachValues {
     private final boolean[] dry;
     private final NotAssessed[] reasons;
     private final NotAssessed[] doubts;
+    private final BitSet cyanideNotGiven;
 
     private ReachValues(Builder from) {
         reaches = from.reaches;
@@ -36,6 +38,7 @@ public final class ReachValues {
         dry = from.dry;
         reasons = from.reasons;
         doubts = from.doubts;
+        cyanideNotGiven = from.cyanideNotGiven;
     }
 
     /** Which solution of the same river a value comes from. */
@@ -146,9 +149,11 @@ public final class ReachValues {
         return Optional.ofNullable(reasons[reach]);
     }
 
-    /** Why a reach cannot be said to be below a value, though it may be above; empty where it can. */
-    Optional<NotAssessed> neverBelow(int reach) {
-        return Optional.ofNullable(doubts[reach]);
+    /** Why a reach cannot be said to be below a value of a substance, though it may be above; empty where it can. */
+    Optional<NotAssessed> neverBelow(int reach, Substance substance) {
+        return doubts[reach] == null && substance.isCyanide() && cyanideNotGiven.get(reach)
+                ? Optional.of(NotAssessed.CYANIDE_NOT_GIVEN)
+                : Optional.ofNullable(doubts[reach]);
     }
 
     /** Whether a measure was computed at all. */
@@ -188,6 +193,7 @@ public final class ReachValues {
         private final boolean[] dry;
         private final NotAssessed[] reasons;
         private final NotAssessed[] doubts;
+        private final BitSet cyanideNotGiven = new BitSet();
 
         private Builder(int reaches, List<Double> shares) {
             if (reaches < 1 || shares.isEmpty() || shares.stream().anyMatch(s -> !(s > 0 && s <= 1))) {
@@ -251,6 +257,12 @@ public final class ReachValues {
         /** Says that mercury may reach a reach that its values leave out, and why: it is not assessed where it would be below. */
         public Builder neverBelow(int reach, NotAssessed reason) {
             doubts[reach] = reason;
+            return this;
+        }
+
+        /** Says that cyanide may reach a reach that its values leave out, from leach tanks of which none is given. */
+        public Builder cyanideNotGiven(int reach) {
+            cyanideNotGiven.set(reach);
             return this;
         }
 

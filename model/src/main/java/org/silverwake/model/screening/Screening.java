@@ -272,13 +272,16 @@ public final class Screening {
 
     /** A band of nothing but zeros is no finding: nothing upstream was stated. */
     private ScreeningRow assessed(Guideline guideline, int reach, Values found, List<Integer> leftOut) {
+        Substance substance = guideline.observable().substance();
         if (found.band().high() == 0) {
+            NotAssessed nothing =
+                    substance.isCyanide() ? NotAssessed.NO_CYANIDE_UPSTREAM : NotAssessed.NO_SOURCE_UPSTREAM;
             return notAssessed(
-                    guideline, reach, values.neverBelow(reach).orElse(NotAssessed.NO_SOURCE_UPSTREAM), leftOut);
+                    guideline, reach, values.neverBelow(reach, substance).orElse(nothing), leftOut);
         }
         ScreeningRule.Verdict verdict = rule.judge(found.band(), guideline);
         Optional<NotAssessed> doubt =
-                values.neverBelow(reach).filter(why -> verdict.answer() == Answer.BELOW_BY_THIS_ESTIMATE);
+                values.neverBelow(reach, substance).filter(why -> verdict.answer() == Answer.BELOW_BY_THIS_ESTIMATE);
         return doubt.isPresent()
                 ? notAssessed(guideline, reach, doubt.get(), leftOut)
                 : new ScreeningRow(reach, guideline, verdict, Optional.of(found), leftOut);

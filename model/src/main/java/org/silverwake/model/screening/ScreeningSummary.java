@@ -60,7 +60,7 @@ public final class ScreeningSummary {
     private List<Guideline> mercuryIn(Medium medium) {
         return screening.compared().stream()
                 .filter(g -> g.observable().medium() == medium)
-                .filter(g -> g.observable().substance() != Substance.SUSPENDED_SOLIDS)
+                .filter(g -> g.observable().substance().isMercury())
                 .filter(screening::isModelled)
                 .toList();
     }

@@ -36,6 +36,16 @@ public enum Substance {
         return ALWAYS;
     }
 
+    /** Whether it is mercury, in some form or all. */
+    public boolean isMercury() {
+        return this == TOTAL_MERCURY || this == INORGANIC_MERCURY || this == METHYLMERCURY;
+    }
+
+    /** Whether it is cyanide, which is dissolved and in water alone. */
+    public boolean isCyanide() {
+        return this == FREE_CYANIDE || this == WAD_CYANIDE;
+    }
+
     /** Word used in tables. */
     public String word() {
         return word;

@@ -234,6 +234,9 @@ final class CellRates {
             }
         }
         for (int t = 0; t < turns.count(); t++) {
+            if (turns.isLoss(t)) {
+                continue;
+            }
             int from = turns.from(t);
             int at = from < core ? turns.to(t) * core + from : feeder(from) + 1 + turns.to(t);
             into[at] += turned(cell, t);
@@ -275,6 +278,15 @@ final class CellRates {
     /** Rate at which a form escapes to the air [1/s]. */
     double evaded(int cell, int form) {
         return evaded.length == 0 ? 0 : evaded[cell * forms + form];
+    }
+
+    /** Rate at which a form is lost for good by reactions [1/s]. */
+    double lost(int cell, int form) {
+        double rate = 0;
+        for (int turn : turns.outOf(form)) {
+            rate += turns.isLoss(turn) ? turned(cell, turn) : 0;
+        }
+        return rate;
     }
 
     /** Rate at which the bed's pore water takes up a form [1/s]. */

@@ -138,6 +138,7 @@ final class StateLoads {
             CompensatedSum settled = new CompensatedSum();
             CompensatedSum overbank = new CompensatedSum();
             CompensatedSum evaded = new CompensatedSum();
+            CompensatedSum lost = new CompensatedSum();
             CompensatedSum toPores = new CompensatedSum();
             CompensatedSum taken = new CompensatedSum();
             taken.add(abstracted[i].value());
@@ -146,6 +147,7 @@ final class StateLoads {
                 settled.add(rates.settled(c, form) * w);
                 overbank.add(rates.overbank(c, form) * w);
                 evaded.add(rates.evaded(c, form) * w);
+                lost.add(rates.lost(c, form) * w);
                 toPores.add(rates.toPores(c, form) * w);
                 taken.add(spreadLoss[c] * w);
             }
@@ -158,6 +160,9 @@ final class StateLoads {
             rows.add(new Balance.Row(Process.ABSTRACTED, name, taken.value()));
             if (evaded.value() > 0) {
                 rows.add(new Balance.Row(Process.EVADED, name, evaded.value()));
+            }
+            if (lost.value() > 0) {
+                rows.add(new Balance.Row(Process.LOST, name, lost.value()));
             }
             if (fromBed[i].value() > 0 || toPores.value() > 0) {
                 rows.add(new Balance.Row(Process.FROM_BED, name, fromBed[i].value()));

@@ -159,7 +159,7 @@ public final class SteadyRun {
                 throw new NumericalException(
                         "flow state " + (state + 1) + " of the scenario, "
                                 + bound.name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                        "the mercury budget does not close: " + closure + " of what enters is left over, at most "
+                        "the mass budget does not close: " + closure + " of what enters is left over, at most "
                                 + CLOSURE + " is allowed; nothing was written; please report it with the scenario",
                         closure);
             }

@@ -16,6 +16,8 @@ import org.silverwake.model.mercury.StateLayout;
  * grain-bound mercury that is set free as Hg(II).
  */
 final class Turns {
+    private static final int NOWHERE = -1;
+
     private final int[] from;
     private final int[] to;
     private final int[][] outOf;
@@ -40,6 +42,10 @@ final class Turns {
     static Turns of(TransportInput input, StateLayout layout) {
         List<int[]> pairs = new ArrayList<>();
         for (Reaction reaction : input.chemistry().reactions()) {
+            if (reaction.to().equals(Reaction.LOST)) {
+                pairs.add(new int[] {layout.place(reaction.from()), NOWHERE});
+                continue;
+            }
             int to = layout.place(reaction.to());
             if (to >= layout.core() || to == layout.place(reaction.from())) {
                 throw new IllegalArgumentException("reaction " + reaction.from() + " to " + reaction.to()
@@ -75,6 +81,11 @@ final class Turns {
 
     int to(int turn) {
         return to[turn];
+    }
+
+    /** Whether a turn leads out of the water for good. */
+    boolean isLoss(int turn) {
+        return to[turn] == NOWHERE;
     }
 
     /** The turns by which a state leaves as itself. */
