@@ -70,7 +70,7 @@ final class BedTable {
         csv.text(reach.id())
                 .text(reach.part().featureId())
                 .text(reach.name().orElse(""))
-                .text(Words.variant(outcome.result().variants(), v))
+                .text(Words.variant(outcome.result().input(), v))
                 .text(
                         bed.afterYears().isPresent()
                                 ? String.valueOf(bed.afterYears().getAsInt())

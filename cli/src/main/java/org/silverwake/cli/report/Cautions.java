@@ -5,6 +5,7 @@ package org.silverwake.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.silverwake.cli.run.FormNotes;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 
@@ -31,13 +32,15 @@ public final class Cautions {
             cautions.add("Cyanide from leach tanks was not assessed.");
         }
         if (outcome.result().variants() > 1) {
-            cautions.add("Where the form of mercury is not known, both extremes were run.");
+            cautions.add("Where the form of mercury is not known, "
+                    + (outcome.result().variants() > 2 ? "all" : "both") + " extremes were run.");
         }
         if (outcome.basin().waters().withoutData()) {
             cautions.add(
                     "Still water of unknown area or depth is taken as river: more gets through it here than in truth,"
                             + " and less stays.");
         }
+        cautions.addAll(FormNotes.cautions(outcome.result()));
         outcome.result()
                 .bedAnswer()
                 .flatMap(bed -> bed.afterYears().stream().boxed().findFirst())

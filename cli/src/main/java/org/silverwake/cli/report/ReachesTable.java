@@ -122,7 +122,7 @@ final class ReachesTable {
         if (result.variants() == 1) {
             return name;
         }
-        return name + (variant == 0 ? ", unknown split exchangeable" : ", unknown split grain-bound");
+        return name + ", unknown split " + Words.variant(result.input(), variant);
     }
 
     private void row(CsvTableWriter csv, int r, int s) {

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HexFormat;
 import java.util.Map;
@@ -24,6 +25,7 @@ import org.silverwake.cli.scenario.ScenarioWriter;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.FormChecks;
 import org.silverwake.model.transport.SteadyResult;
 
 /** The record of a run: run.json, the same for the same inputs, and timing.json beside it. */
@@ -43,6 +45,7 @@ public final class RunRecord {
             network(json, outcome);
             numerics(json, outcome);
             massBalance(json, outcome);
+            formChecks(json, outcome);
             SampleLayer.record(outcome, json);
             json.writeArrayFieldStart("warnings");
             for (String warning : outcome.warnings()) {
@@ -152,6 +155,33 @@ public final class RunRecord {
         json.writeEndObject();
     }
 
+    /** Where the checks after the sweep found something, by flow state; nothing where Hg(0) is not carried. */
+    private static void formChecks(JsonGenerator json, Outcome outcome) throws IOException {
+        FormChecks checks = new FormChecks(outcome.result());
+        if (!checks.apply()) {
+            return;
+        }
+        json.writeObjectFieldStart("formChecks");
+        for (int s = 0; s < outcome.scenario().states().size(); s++) {
+            json.writeObjectFieldStart(outcome.scenario().states().get(s).name());
+            if (checks.hasDissolvingDroplets()) {
+                reaches(json, "elementalAboveTenthOfSolubility", checks.nearlySaturated(s), outcome);
+            }
+            reaches(json, "evasionDepthHeldInRange", checks.heldDepth(s), outcome);
+            reaches(json, "evasionVelocityOutOfRange", checks.strangeVelocity(s), outcome);
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private static void reaches(JsonGenerator json, String name, BitSet reaches, Outcome outcome) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (int r : reaches.stream().toArray()) {
+            json.writeString(outcome.basin().reach(r).id());
+        }
+        json.writeEndArray();
+    }
+
     private static void massBalance(JsonGenerator json, Outcome outcome) throws IOException {
         SteadyResult result = outcome.result();
         json.writeArrayFieldStart("massBalance");
@@ -164,7 +194,7 @@ public final class RunRecord {
                             "flowState", outcome.scenario().states().get(s).name());
                     json.writeStringField("bound", Words.bound(bound));
                     if (result.variants() > 1) {
-                        json.writeStringField("unknownSplitTakenAs", Words.variant(result.variants(), v));
+                        json.writeStringField("unknownSplitTakenAs", Words.variant(result.input(), v));
                     }
                     json.writeObjectFieldStart("kilogramsPerSecond");
                     for (Balance.Process process : Balance.Process.values()) {

@@ -48,6 +48,7 @@ public final class Tables {
         Overbank.write(outcome, folder.resolve("overbank.csv"));
         BedTable.write(outcome, folder.resolve("bed.csv"));
         YearsTables.write(outcome, folder);
+        FormsTable.write(outcome, folder.resolve("forms.csv"));
         SampleTables.write(outcome, folder);
     }
 
@@ -158,7 +159,7 @@ public final class Tables {
                             double year = row.rate() * Quantity.SECONDS_PER_YEAR;
                             csv.text(outcome.scenario().states().get(s).name())
                                     .text(Words.bound(bound))
-                                    .text(Words.variant(result.variants(), v))
+                                    .text(Words.variant(result.input(), v))
                                     .text(Words.process(row.process()))
                                     .text(row.form())
                                     .number(year)

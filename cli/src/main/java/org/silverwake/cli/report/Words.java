@@ -5,15 +5,21 @@ package org.silverwake.cli.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.geo.assembly.Defect;
 import org.silverwake.model.balance.Balance;
+import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.TransportInput;
 import org.silverwake.model.transport.YearsResult.Whereabouts;
 
 /** Words of fixed choices, as tables and pictures show them. */
 public final class Words {
+    private static final String DROPLETS = "droplets";
+
     private Words() {}
 
     /** A bound. */
@@ -26,8 +32,19 @@ public final class Words {
     }
 
     /** What an unknown split is taken as in a variant; empty where all splits are known. */
-    public static String variant(int variants, int variant) {
-        return variants == 1 ? "" : variant == 0 ? "exchangeable" : "grain-bound";
+    static String variant(TransportInput input, int variant) {
+        if (input.variantCount() == 1) {
+            return "";
+        }
+        Set<String> forms = new TreeSet<>();
+        for (SiteRelease site : input.sites()) {
+            site.further(variant).forEach((form, share) -> {
+                if (share > site.furtherShares().getOrDefault(form, 0.0)) {
+                    forms.add(form.startsWith(DROPLETS) ? DROPLETS : form);
+                }
+            });
+        }
+        return forms.isEmpty() ? (variant == 0 ? "exchangeable" : "grain-bound") : String.join(" or ", forms);
     }
 
     /** A process of the budget. */

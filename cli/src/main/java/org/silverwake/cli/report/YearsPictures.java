@@ -60,7 +60,9 @@ public final class YearsPictures {
             }
             int variants = outcome.result().variants();
             for (int v = 0; v < variants; v++) {
-                String name = variants == 1 ? "whereabouts" : "whereabouts-" + Words.variant(variants, v);
+                String name = variants == 1
+                        ? "whereabouts"
+                        : "whereabouts-" + Words.variant(outcome.result().input(), v);
                 charts.write(pictures.stack(v), folder.resolve(Profiles.fileName(name) + ".png"));
             }
         } catch (IOException e) {
@@ -148,7 +150,7 @@ public final class YearsPictures {
                     "nothing was released",
                     IntStream.range(0, years).mapToObj(y -> 0.0).toList()));
         }
-        String split = Words.variant(outcome.result().variants(), variant);
+        String split = Words.variant(outcome.result().input(), variant);
         return new YearStack(
                 "Where the released mercury is, " + outcome.scenario().project().title(),
                 (split.isEmpty() ? "" : "unknown split taken as " + split + ". ") + Recoveries.supposed(outcome),

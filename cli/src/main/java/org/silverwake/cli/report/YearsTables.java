@@ -189,7 +189,8 @@ final class YearsTables {
         try (CsvTableWriter csv = table(file, header)) {
             for (int year = 0; year < years.years(); year++) {
                 for (int v = 0; v < variants; v++) {
-                    csv.text(String.valueOf(run.firstYear() + year)).text(Words.variant(variants, v));
+                    csv.text(String.valueOf(run.firstYear() + year))
+                            .text(Words.variant(outcome.result().input(), v));
                     for (Whereabouts where : Whereabouts.values()) {
                         csv.number(years.amount(where, year, v));
                     }

@@ -101,6 +101,7 @@ public final class MainRun {
         warnings.addAll(classes.warnings());
         warnings.addAll(water.notes());
         warnings.addAll(BedNotes.warnings(basin, result));
+        warnings.addAll(FormNotes.warnings(scenario, basin, result));
         for (int s = 0; s < scenario.states().size(); s++) {
             String state = scenario.states().get(s).name();
             double number = result.dispersionNumber(s);

@@ -309,6 +309,16 @@ final class KeyList {
         keys.add(word("outputs.map.medium", Kind.TEXT, "chosen by the guidelines", "medium of the map"));
         keys.add(word("outputs.map.guideline", Kind.TEXT, "chosen by the guidelines", "guideline id of the map"));
         keys.add(choice(
+                OutputsSection.FORMS,
+                OutputsSection.words(ScenarioInput.ShownForm.values()),
+                NONE,
+                "list: forms of mercury of which maps and profiles of their own are drawn, if they are carried"));
+        keys.add(choice(
+                OutputsSection.FORM_MEDIA,
+                OutputsSection.words(ScenarioInput.ShownMedium.values()),
+                "all that hold the form",
+                "list: media in which these forms are drawn; bed-sediment only where the bed is modelled"));
+        keys.add(choice(
                 "outputs.tables",
                 List.of("comma", "semicolon"),
                 "comma",

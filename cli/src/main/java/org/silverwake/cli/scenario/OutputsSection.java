@@ -6,6 +6,7 @@ package org.silverwake.cli.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,8 +15,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
+import org.silverwake.cli.scenario.ScenarioInput.Mercury;
 import org.silverwake.cli.scenario.ScenarioInput.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput.Profile;
+import org.silverwake.cli.scenario.ScenarioInput.ShownForm;
+import org.silverwake.cli.scenario.ScenarioInput.ShownMedium;
 import org.silverwake.cli.text.TableForm;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
@@ -24,6 +28,9 @@ import org.silverwake.model.screening.Substance;
 
 /** What results are compared with and what is drawn. */
 final class OutputsSection {
+    static final String FORMS = "outputs.forms";
+    static final String FORM_MEDIA = "outputs.form-media";
+
     private final GuidelineLibrary library;
     private final Map<String, Guideline> chosen = new LinkedHashMap<>();
 
@@ -115,7 +122,7 @@ final class OutputsSection {
         }
     }
 
-    static Outputs outputs(ScenarioValue section) {
+    static Outputs outputs(ScenarioValue section, Mercury mercury, boolean withBed) {
         List<Profile> profiles = new ArrayList<>();
         for (ScenarioValue item : section.at("profiles").items()) {
             profiles.add(new Profile(
@@ -127,9 +134,54 @@ final class OutputsSection {
                 section.atPath("map.medium").text(),
                 section.atPath("map.guideline").text(),
                 profiles,
+                forms(section.at("forms"), mercury),
+                formMedia(section, withBed),
                 section.at("tables")
                         .choice()
                         .map(word -> TableForm.valueOf(word.toUpperCase(Locale.ROOT)))
                         .orElse(TableForm.COMMA));
+    }
+
+    private static Set<ShownForm> forms(ScenarioValue list, Mercury mercury) {
+        Set<ShownForm> forms = EnumSet.noneOf(ShownForm.class);
+        for (ScenarioValue item : list.items()) {
+            item.choiceOf(FORMS).map(word -> constant(ShownForm.class, word)).ifPresent(form -> {
+                forms.add(form);
+                boolean standard = form == ShownForm.DIVALENT || form == ShownForm.GRAIN_BOUND;
+                if (!standard
+                        && mercury.forms().stream().noneMatch(f -> f.name().equals(form.name()))) {
+                    item.warn(ScenarioWriter.word(form)
+                            + " is not carried, so no picture of it is drawn; list it in mercury.forms to carry it");
+                }
+            });
+        }
+        return forms;
+    }
+
+    /** Those asked for; all without a word. */
+    private static Set<ShownMedium> formMedia(ScenarioValue section, boolean withBed) {
+        ScenarioValue list = section.at("form-media");
+        Set<ShownMedium> media = EnumSet.noneOf(ShownMedium.class);
+        for (ScenarioValue item : list.items()) {
+            item.choiceOf(FORM_MEDIA)
+                    .map(word -> constant(ShownMedium.class, word))
+                    .ifPresent(media::add);
+        }
+        if (media.contains(ShownMedium.BED_SEDIMENT) && !withBed) {
+            list.warn("bed-sediment is drawn form by form only where the bed is modelled; give a section bed");
+        }
+        if (list.isPresent() && !section.at("forms").isPresent()) {
+            list.warn("draws nothing without outputs.forms, the forms to be drawn; give both, or neither");
+        }
+        return media.isEmpty() ? EnumSet.allOf(ShownMedium.class) : media;
+    }
+
+    private static <E extends Enum<E>> E constant(Class<E> type, String word) {
+        return Enum.valueOf(type, word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
+    /** Constants as the scenario spells them. */
+    static List<String> words(Enum<?>[] constants) {
+        return Arrays.stream(constants).map(ScenarioWriter::word).toList();
     }
 }

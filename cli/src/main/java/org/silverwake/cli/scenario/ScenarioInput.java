@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.input.Settings;
@@ -438,13 +439,41 @@ public record ScenarioInput(
         }
     }
 
-    /** What is drawn by default: one medium for every flow state, and the profiles; how tables are written. */
+    /**
+     * What is drawn: one medium for every flow state, the profiles, forms of mercury by themselves and the media in which they
+     * are shown; how tables are written.
+     */
     public record Outputs(
-            Optional<String> mapMedium, Optional<String> mapGuideline, List<Profile> profiles, TableForm tables) {
-        /** Copies the lists. */
+            Optional<String> mapMedium,
+            Optional<String> mapGuideline,
+            List<Profile> profiles,
+            Set<ShownForm> forms,
+            Set<ShownMedium> formMedia,
+            TableForm tables) {
+        /** Copies the collections; sets in the order of their constants. */
         public Outputs {
             profiles = List.copyOf(profiles);
+            forms = Collections.unmodifiableSet(new TreeSet<>(forms));
+            formMedia = Collections.unmodifiableSet(new TreeSet<>(formMedia));
         }
+    }
+
+    /** A form of mercury of which pictures can be drawn, in the order in which forms are stacked. */
+    public enum ShownForm {
+        DIVALENT,
+        GRAIN_BOUND,
+        DROPLETS,
+        COMPLEX,
+        ELEMENTAL,
+        METHYL
+    }
+
+    /** A medium in which pictures show a form of mercury. */
+    public enum ShownMedium {
+        WHOLE_WATER,
+        FILTERED_WATER,
+        SUSPENDED_SOLIDS,
+        BED_SEDIMENT
     }
 
     /** A profile down the network from a feature or a place to the outlet, or to {@code to}. */

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput.Background;
+import org.silverwake.cli.scenario.ScenarioInput.Bed;
 import org.silverwake.cli.scenario.ScenarioInput.Discharge;
 import org.silverwake.cli.scenario.ScenarioInput.FlowState;
 import org.silverwake.cli.scenario.ScenarioInput.Gauge;
@@ -117,6 +118,7 @@ public final class ScenarioReader {
                 ReachClassSection.guidelines(classes),
                 root.atPath("outputs.map"),
                 sources);
+        Optional<Bed> bed = BedSection.read(root, mercury, solids.classes(), settings);
         ScenarioInput input = new ScenarioInput(
                 folder,
                 project(root),
@@ -126,7 +128,7 @@ public final class ScenarioReader {
                 WaterSection.channel(root.at("channel"), rivers, settings, names),
                 solids,
                 mercury,
-                BedSection.read(root, mercury, solids.classes(), settings),
+                bed,
                 HistorySection.read(root.at("history"), names, siteList),
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
@@ -142,7 +144,7 @@ public final class ScenarioReader {
                 ReachClassSection.read(classes, guidelines.ownTable(), sources),
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 guidelines,
-                OutputsSection.outputs(root.at("outputs")),
+                OutputsSection.outputs(root.at("outputs"), mercury, bed.isPresent()),
                 root.units().definitions(),
                 sources.files(),
                 problems.warnings());

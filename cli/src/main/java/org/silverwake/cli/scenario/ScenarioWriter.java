@@ -284,6 +284,12 @@ public final class ScenarioWriter {
         json.writeObjectFieldStart("outputs");
         text("map.medium", input.outputs().mapMedium());
         text("map.guideline", input.outputs().mapGuideline());
+        texts(
+                "forms",
+                input.outputs().forms().stream().map(ScenarioWriter::word).toList());
+        texts(
+                "form-media",
+                input.outputs().formMedia().stream().map(ScenarioWriter::word).toList());
         json.writeStringField("tables", word(input.outputs().tables()));
         json.writeArrayFieldStart("profiles");
         for (Profile profile : input.outputs().profiles()) {

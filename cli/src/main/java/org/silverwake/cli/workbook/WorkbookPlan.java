@@ -27,6 +27,8 @@ final class WorkbookPlan {
             "rivers.orient-by",
             "guidelines.use",
             "mercury.forms",
+            "outputs.forms",
+            "outputs.form-media",
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
             "history.order",

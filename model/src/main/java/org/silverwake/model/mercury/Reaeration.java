@@ -5,15 +5,16 @@ package org.silverwake.model.mercury;
 
 /**
  * Exchange of oxygen with the air by the flow of a river, from which that of Hg(0) is scaled: formulas of the rate k2 [1/d]
- * at 20 degC in velocity [m/s] and depth [m], with theta 1.025. Coefficients in metric units as Chin (2006) reprints them.
+ * at 20 degC in velocity [m/s] and depth [m], with theta 1.025. Coefficients and ranges in metric units as Chin (2006)
+ * reprints them.
  */
 public enum Reaeration {
     /** O'Connor &amp; Dobbins (1958): deeper, slower water. */
-    OCONNOR_DOBBINS(3.93, 0.5, 1.5, 0.3, 9),
+    OCONNOR_DOBBINS(3.93, 0.5, 1.5, new Range(0.3, 9), new Range(0.15, 0.5)),
     /** Churchill, Elmore &amp; Buckingham (1962): faster water. */
-    CHURCHILL(5.23, 1, 1.67, 0.6, 3),
+    CHURCHILL(5.23, 1, 1.67, new Range(0.6, 3), new Range(0.55, 1.5)),
     /** Owens, Edwards &amp; Gibbs (1964): shallow water. */
-    OWENS(5.32, 0.67, 1.85, 0.1, 3);
+    OWENS(5.32, 0.67, 1.85, new Range(0.1, 3), new Range(0.03, 1.5));
 
     /** Growth per degree [-]. */
     public static final double THETA = 1.025;
@@ -26,15 +27,21 @@ public enum Reaeration {
     private final double factor;
     private final double velocityExponent;
     private final double depthExponent;
-    private final double shallowest;
-    private final double deepest;
+    private final Range depths;
+    private final Range velocities;
 
-    Reaeration(double factor, double velocityExponent, double depthExponent, double shallowest, double deepest) {
+    Reaeration(double factor, double velocityExponent, double depthExponent, Range depths, Range velocities) {
         this.factor = factor;
         this.velocityExponent = velocityExponent;
         this.depthExponent = depthExponent;
-        this.shallowest = shallowest;
-        this.deepest = deepest;
+        this.depths = depths;
+        this.velocities = velocities;
+    }
+
+    private record Range(double from, double to) {
+        boolean holds(double value) {
+            return value >= from && value <= to;
+        }
     }
 
     /**
@@ -53,7 +60,12 @@ public enum Reaeration {
 
     /** Whether a depth [m] lies within those the formula was made from. */
     public boolean isWithin(double depth) {
-        return depth >= shallowest && depth <= deepest;
+        return depths.holds(depth);
+    }
+
+    /** Whether a velocity [m/s] lies within those the formula was made from; outside it is used as it is. */
+    public boolean isWithinVelocities(double velocity) {
+        return velocities.holds(velocity);
     }
 
     /**
@@ -74,7 +86,7 @@ public enum Reaeration {
      * @param celsius temperature [degC]
      */
     public double filmVelocity(double velocity, double depth, double celsius) {
-        double held = Math.min(Math.max(depth, shallowest), deepest);
+        double held = Math.min(Math.max(depth, depths.from()), depths.to());
         return perDay(velocity, held) / DAY * held * FirstOrder.growth(THETA, celsius);
     }
 }

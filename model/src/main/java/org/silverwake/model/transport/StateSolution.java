@@ -128,8 +128,8 @@ public final class StateSolution {
         return background(SteadyResult.Fraction.FILTERED, cell, place);
     }
 
-    /** A part of background alone [kg/m3]. */
-    double background(SampledPart part, int cell, Place place) {
+    /** A part of background alone [kg/m3]; there must be water. */
+    public double background(SampledPart part, int cell, Place place) {
         double sum = 0;
         for (int form = 0; form < layout.count(); form++) {
             sum += background(cell, place, form) * part.weight(layout, form, filteredShare(cell, form));

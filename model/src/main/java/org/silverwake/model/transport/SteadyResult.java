@@ -6,6 +6,7 @@ package org.silverwake.model.transport;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.release.SiteRelease;
@@ -98,8 +99,16 @@ public final class SteadyResult {
 
     /** Those that tell of a part of a sample: of MeHg, which beds make, the two without a bed tell nothing where there is one. */
     public List<Bound> bounds(SampledPart part) {
-        boolean ofBeds = bed.isPresent() && part.weight(layout, layout.exchangeable(), 1) == 0;
-        return ofBeds ? List.of(Bound.WITH_BED) : bounds();
+        return bed.isPresent() && isMethylAlone(part) ? List.of(Bound.WITH_BED) : bounds();
+    }
+
+    private boolean isMethylAlone(SampledPart part) {
+        for (int state = 0; state < layout.count(); state++) {
+            if (!layout.name(state).equals(Form.METHYL) && part.weight(layout, state, 1) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** River and bed together, between the bounds; empty where the bed is not modelled. */
