@@ -4,6 +4,7 @@
 package org.silverwake.model.transport;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -196,21 +197,28 @@ class BedPropertiesTest {
         StateLayout layout = result.input().layout();
         for (int c = 0; c < result.cells().count(); c++) {
             for (int form = 0; form < layout.count(); form++) {
-                assertThat(solution.time(c, form, v)).as("seed %d", seed).isGreaterThanOrEqualTo(0);
+                notNegative(seed, "load", solution.time(c, form, v));
             }
         }
         for (int r = 0; r < result.input().hydraulics().reaches().size(); r++) {
             int end = result.cells().start(r + 1) - 1;
             for (int form = 0; form < layout.count(); form++) {
-                assertThat(solution.loadOut(r, form, v)).as("seed %d", seed).isGreaterThanOrEqualTo(0);
-                double share = solution.filteredShare(end, form);
-                assertThat(share).as("seed %d", seed).isBetween(0.0, 1.0);
+                notNegative(seed, "load", solution.loadOut(r, form, v));
+                notNegative(seed, "filtered share", solution.filteredShare(end, form));
+                notNegative(seed, "share not filtered", 1 - solution.filteredShare(end, form));
             }
         }
     }
 
+    /** At least 0, and a number. */
+    private static void notNegative(long seed, String what, double value) {
+        if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+            fail("%s is %s, seed %d", what, value, seed);
+        }
+    }
+
     private static void years(long seed, SteadyResult steady) {
-        List<Integer> order = seed % 2 == 0 ? List.of() : List.of(0, 1);
+        List<Integer> order = seed % 4 == 0 ? List.of(0, 1) : List.of();
         YearsResult years = BedYears.run(
                 steady,
                 new History(
@@ -229,7 +237,7 @@ class BedPropertiesTest {
                 double out = 0;
                 for (Whereabouts where : Whereabouts.values()) {
                     double amount = years.amount(where, year, v);
-                    assertThat(amount).as("%s, seed %d", where, seed).isGreaterThanOrEqualTo(0);
+                    notNegative(seed, where.name(), amount);
                     boolean in = where == Whereabouts.RELEASED || where == Whereabouts.BEGAN;
                     out += in ? 0 : amount;
                 }
@@ -242,8 +250,8 @@ class BedPropertiesTest {
         }
         for (int r = 0; r < steady.input().hydraulics().reaches().size(); r++) {
             for (int year = 0; year < years.years(); year++) {
-                assertThat(years.bed().low(year, r)).as("seed %d", seed).isGreaterThanOrEqualTo(0);
-                assertThat(years.mean(0).low(year, r)).as("seed %d", seed).isGreaterThanOrEqualTo(0);
+                notNegative(seed, "bed", years.bed().low(year, r));
+                notNegative(seed, "water", years.mean(0).low(year, r));
             }
         }
     }
