@@ -61,6 +61,7 @@ public final class Maps {
                 : Shown.guideline(outcome).stream().toList();
         RecoveryMaps.draw(outcome, folder, all, maps.withSites);
         Overbank.draw(outcome, folder, maps.withSites);
+        FormMaps.draw(outcome, folder, maps.withSites);
         for (Guideline guideline : drawn) {
             for (int state : maps.statesOf(guideline)) {
                 String name = state == ALL_STATES

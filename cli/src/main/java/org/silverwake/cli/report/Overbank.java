@@ -23,7 +23,6 @@ import org.silverwake.model.transport.SteadyResult;
 /** What floods lay on the land beside the river, reach by reach: a table and a map; nothing where no share goes overbank. */
 final class Overbank {
     private static final double KILOMETER = 1000;
-    private static final int TENFOLD = 10;
     private static final List<ReachShade> SHADES =
             List.of(ReachShade.FAR_ABOVE, ReachShade.ABOVE, ReachShade.LIKELY_ABOVE, ReachShade.MAY_BE_ABOVE);
 
@@ -100,21 +99,16 @@ final class Overbank {
             most = Math.max(most, perKilometer(r));
             all += high[r];
         }
-        double top = most > 0 ? StrictMath.pow(TENFOLD, Math.floor(StrictMath.log10(most))) : 1;
+        DecadeClasses decades = new DecadeClasses(most, SHADES.size());
         List<LineClass> classes = new ArrayList<>();
-        for (int k = 0; k < SHADES.size(); k++) {
-            double least = top / StrictMath.pow(TENFOLD, k);
-            classes.add(SHADES.get(k).withLegend("More than " + Numbers.shown(least, 3) + " kg per km and year"));
+        for (String words : decades.words("kg per km and year")) {
+            classes.add(SHADES.get(classes.size()).withLegend(words));
         }
         classes.add(ReachShade.BELOW.withLegend("Less, or none"));
         List<ReachMark> marks = new ArrayList<>();
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
-            double here = perKilometer(outcome.basin().network().reachOfInput(i));
-            int k = 0;
-            while (k < SHADES.size() && !(here > top / StrictMath.pow(TENFOLD, k))) {
-                k++;
-            }
-            marks.add(new ReachMark(k, false, false, false));
+            int reach = outcome.basin().network().reachOfInput(i);
+            marks.add(new ReachMark(decades.of(perKilometer(reach)), false, false, false));
         }
         ScenarioInput.Project project = outcome.scenario().project();
         MapSheet sheet = new MapSheet(

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.run.ComparedSample;
 import org.silverwake.cli.run.Outcome;
@@ -20,10 +21,7 @@ import org.silverwake.model.sample.Finding;
 import org.silverwake.model.sample.Reported;
 import org.silverwake.model.sample.SampleAnswer;
 import org.silverwake.model.sample.SampleVerdict;
-import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
-import org.silverwake.model.screening.Medium;
-import org.silverwake.model.screening.Substance;
 
 /** Field samples as they are drawn: on the map of their state and medium, on profiles where they were taken. */
 final class SampleMarks {
@@ -139,19 +137,14 @@ final class SampleMarks {
      * Samples of river water along a path.
      *
      * @param starts distance from the path's start to the head of each of its reaches [m]
-     * @param filtered whether filtered water is drawn, else whole
+     * @param shown which are drawn
      */
-    List<Profile.Sample> onProfile(Map<Integer, Double> starts, int state, boolean filtered) {
+    List<Profile.Sample> onProfile(Map<Integer, Double> starts, int state, Predicate<Finding> shown) {
         List<Profile.Sample> samples = new ArrayList<>();
         for (ComparedSample each : outcome.compared()) {
             Finding finding = finding(each);
             Optional<OnReach> at = each.located().at();
-            boolean drawn = at.isPresent()
-                    && each.states().contains(state)
-                    && finding.medium() == Medium.SURFACE_WATER
-                    && (finding.fraction() == Fraction.FILTERED) == filtered
-                    && (finding.substance() == Substance.TOTAL_MERCURY
-                            || finding.substance() == Substance.INORGANIC_MERCURY);
+            boolean drawn = at.isPresent() && each.states().contains(state) && shown.test(finding);
             if (!drawn) {
                 continue;
             }

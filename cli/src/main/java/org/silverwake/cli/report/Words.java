@@ -82,7 +82,7 @@ public final class Words {
         return plain(kind.name());
     }
 
-    private static String plain(String name) {
+    static String plain(String name) {
         return name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

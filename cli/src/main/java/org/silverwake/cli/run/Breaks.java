@@ -61,7 +61,7 @@ public final class Breaks {
     }
 
     /** Why a reach cannot be said to be below a value; empty where it can. */
-    Optional<NotAssessed> doubt(int reach) {
+    public Optional<NotAssessed> doubt(int reach) {
         return Optional.ofNullable(doubts[reach]);
     }
 

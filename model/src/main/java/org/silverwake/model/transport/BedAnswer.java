@@ -6,6 +6,7 @@ package org.silverwake.model.transport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.mercury.StateLayout;
@@ -170,10 +171,18 @@ public final class BedAnswer {
 
     /** The same of background mercury alone [kg/kg dry]. */
     public double backgroundContent(int reach) {
+        return backgroundContent(reach, form -> true);
+    }
+
+    /** The same of some forms [kg/kg dry]; there must be a bed. */
+    public double backgroundContent(int reach, IntPredicate forms) {
         double sum = 0;
         double length = 0;
         for (int c : cellsOf(reach)) {
             for (int form = 0; form < layout.count(); form++) {
+                if (!forms.test(form)) {
+                    continue;
+                }
                 sum += stocks.at(c, form, variants) / over.exchange().solids(c) * cells.length(c);
             }
             length += cells.length(c);

@@ -91,6 +91,20 @@ public final class StateSolution {
         return place == Place.HEAD ? nearBank.head(cell, form, variant) : nearBank.end(cell, form, variant);
     }
 
+    /** Load of a form, released alone [kg/s]. */
+    public double released(int cell, Place place, int form, int variant) {
+        return place == Place.HEAD ? sweep.head(cell, form, variant) : sweep.end(cell, form, variant);
+    }
+
+    /** Load of background, all forms [kg/s]. */
+    public double backgroundLoad(int cell, Place place) {
+        double sum = 0;
+        for (int form = 0; form < layout.count(); form++) {
+            sum += place == Place.HEAD ? background.head(cell, form) : background.end(cell, form);
+        }
+        return sum;
+    }
+
     /** Concentration of a part of the carried forms [kg/m3], with what is on top near the bank if asked. */
     public double part(SampledPart part, int cell, Place place, int variant, boolean nearBankToo) {
         double sum = 0;
