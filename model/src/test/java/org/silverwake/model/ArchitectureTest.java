@@ -63,6 +63,7 @@ class ArchitectureTest {
             Map.entry("release", MERCURY),
             Map.entry("transport", TRANSPORT),
             Map.entry("screening", with(TRANSPORT, "transport")),
+            Map.entry("fish", with(TRANSPORT, "transport", "screening")),
             Map.entry("sample", with(TRANSPORT, "transport", "screening")));
 
     /** Calls whose answer depends on the clock, the machine, its language, or chance. */

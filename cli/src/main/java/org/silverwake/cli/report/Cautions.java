@@ -8,6 +8,7 @@ import java.util.List;
 import org.silverwake.cli.run.FormNotes;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
+import org.silverwake.model.fish.FishRun;
 
 /** What stands on every map and at the end of every run. */
 public final class Cautions {
@@ -21,6 +22,18 @@ public final class Cautions {
                 "Mercury vapor harms: never heat amalgam indoors or without a retort.",
                 "Local codes and licensed practice come first.",
                 "Sites that nobody listed are not in it.");
+    }
+
+    private static void ofFish(FishRun fish, List<String> cautions) {
+        cautions.add(
+                "Fish is good food: without the health authority's word stop neither eating it nor breastfeeding.");
+        if (fish.isModelled()) {
+            cautions.add("Fish: " + FishTable.AT_BEST + "; dams that keep fish apart are not known here.");
+        } else {
+            cautions.add("Fish was not assessed"
+                    + (fish.measured() > 0 ? " but where it was measured" : "")
+                    + ": methylmercury is not carried.");
+        }
     }
 
     static List<String> of(Outcome outcome) {
@@ -46,6 +59,7 @@ public final class Cautions {
                 .flatMap(bed -> bed.afterYears().stream().boxed().findFirst())
                 .ifPresent(years -> cautions.add(
                         "Beds change slowly: shown is what is there after " + years + " years at this rate."));
+        outcome.fish().ifPresent(fish -> ofFish(fish, cautions));
         cautions.addAll(outcome.breaks().cautions());
         return List.copyOf(cautions);
     }

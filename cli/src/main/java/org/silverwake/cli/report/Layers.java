@@ -22,7 +22,6 @@ import org.silverwake.geo.write.ReachLayers;
 import org.silverwake.geo.write.ReachStyle;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.quantity.Quantity;
-import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Recovery;
 import org.silverwake.model.screening.ScreeningRow;
@@ -196,7 +195,7 @@ public final class Layers {
     }
 
     private ScreeningRow answer(Guideline guideline, int r, int s) {
-        return guideline.observable().averaging() == Averaging.BED
+        return guideline.observable().averaging().isOneForAllStates()
                 ? outcome.screening().row(guideline, r)
                 : outcome.screening().inState(guideline, r, s);
     }

@@ -75,7 +75,7 @@ public final class Maps {
     }
 
     private List<Integer> statesOf(Guideline guideline) {
-        if (guideline.observable().averaging() == Averaging.BED) {
+        if (guideline.observable().averaging().isOneForAllStates()) {
             return List.of(ALL_STATES);
         }
         List<Integer> states = new ArrayList<>();

@@ -47,6 +47,7 @@ public final class RunRecord {
             massBalance(json, outcome);
             formChecks(json, outcome);
             SampleLayer.record(outcome, json);
+            FishTable.record(outcome, json);
             json.writeArrayFieldStart("warnings");
             for (String warning : outcome.warnings()) {
                 json.writeString(warning);

@@ -42,6 +42,7 @@ public final class RunSummary {
         BedNotes.slowest(outcome.basin(), outcome.result()).ifPresent(line -> print.println("  " + line));
         outcome.breaks().lines().forEach(line -> print.println("  " + line));
         SampleSummary.compared(outcome, print);
+        FishTable.lines(outcome).forEach(line -> print.println("  " + line));
         Abstractions.lines(outcome).forEach(line -> print.println("  " + line));
         defects(outcome.basin().map().defects(), print);
         CorrectionsReport.print(outcome.basin(), outcome.scenario().corrections(), print);

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ScreeningSummary.Line;
 
@@ -61,7 +60,7 @@ final class SummaryTable {
 
     private void rows(String name, List<Guideline> guidelines) {
         rows(name, AS_ASKED, guidelines, OptionalInt.empty());
-        if (guidelines.stream().allMatch(g -> g.observable().averaging() == Averaging.BED)) {
+        if (guidelines.stream().allMatch(g -> g.observable().averaging().isOneForAllStates())) {
             return; // the bed has one value for all states
         }
         for (int s = 0; s < outcome.scenario().states().size(); s++) {

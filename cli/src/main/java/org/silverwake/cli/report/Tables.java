@@ -49,6 +49,7 @@ public final class Tables {
         BedTable.write(outcome, folder.resolve("bed.csv"));
         YearsTables.write(outcome, folder);
         FormsTable.write(outcome, folder.resolve("forms.csv"));
+        FishTable.write(outcome, folder.resolve("fish.csv"));
         SampleTables.write(outcome, folder);
     }
 

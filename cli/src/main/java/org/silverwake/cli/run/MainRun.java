@@ -11,6 +11,7 @@ import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.model.Water;
 import org.silverwake.model.balance.Balance;
+import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.OutsideModelException;
@@ -53,13 +54,14 @@ public final class MainRun {
         SteadyResult result = carry(scenario, input);
         progress.step("screen");
         Breaks breaks = Breaks.of(scenario, basin, result);
-        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes, breaks);
+        List<String> sampleWarnings = new ArrayList<>();
+        List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
+        Optional<FishRun> fish = FishStep.run(scenario, basin, result, samples, sampleWarnings);
+        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes, breaks, fish);
         if (scenario.history().isPresent()) {
             progress.step("go through the years");
         }
         Optional<YearsRun> years = HistoryStep.run(scenario, basin, result, screened.screening());
-        List<String> sampleWarnings = new ArrayList<>();
-        List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
         warnings.addAll(breaks.warnings());
@@ -76,6 +78,7 @@ public final class MainRun {
                 result,
                 screened.screening(),
                 years,
+                fish,
                 screened.gaps(),
                 breaks,
                 SteadyRun.changeOnHalving(input, result),

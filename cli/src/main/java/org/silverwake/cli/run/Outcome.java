@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.model.Water;
+import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyRun;
@@ -20,6 +21,7 @@ import org.silverwake.model.transport.SteadyRun;
  * @param result solids and mercury
  * @param screening the answers
  * @param years river and bed through the years, where the scenario has a history
+ * @param fish fish, where the scenario has to do with them
  * @param gaps "no national value" lines
  * @param breaks where mercury leaves the network though water may go on
  * @param changeOnHalving what cutting cells once more in two changes
@@ -34,6 +36,7 @@ public record Outcome(
         SteadyResult result,
         Screening screening,
         Optional<YearsRun> years,
+        Optional<FishRun> fish,
         List<String> gaps,
         Breaks breaks,
         SteadyRun.Change changeOnHalving,

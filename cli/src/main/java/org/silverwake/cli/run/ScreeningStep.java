@@ -8,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.silverwake.cli.scenario.GuidelineFiles;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineChoice;
@@ -47,12 +49,18 @@ final class ScreeningStep {
      */
     record Outcome(Screening screening, List<String> gaps) {}
 
-    static Outcome run(ScenarioInput scenario, Basin basin, SteadyResult result, ReachClasses classes, Breaks breaks) {
+    static Outcome run(
+            ScenarioInput scenario,
+            Basin basin,
+            SteadyResult result,
+            ReachClasses classes,
+            Breaks breaks,
+            Optional<FishRun> fish) {
         List<String> gaps = new ArrayList<>();
         List<Guideline> general = chosen(scenario, gaps);
         List<Guideline> all = withThoseOf(classes, scenario, general);
         Screening screening = Screening.of(
-                values(scenario, basin, result, breaks, all),
+                values(scenario, basin, result, breaks, all, fish),
                 all,
                 receptors(scenario, basin),
                 ScreeningRule.of(scenario.settings()),
@@ -105,7 +113,12 @@ final class ScreeningStep {
     }
 
     private static ReachValues values(
-            ScenarioInput scenario, Basin basin, SteadyResult result, Breaks breaks, List<Guideline> guidelines) {
+            ScenarioInput scenario,
+            Basin basin,
+            SteadyResult result,
+            Breaks breaks,
+            List<Guideline> guidelines,
+            Optional<FishRun> fish) {
         int n = basin.network().size();
         SuspendedValues solids = new SuspendedValues(result);
         ReachValues.Builder builder = ReachValues.builder(
@@ -145,6 +158,7 @@ final class ScreeningStep {
                 builder.bed(Estimate.BACKGROUND, r, result.backgroundBed(r));
             }
         }
+        fish.ifPresent(found -> FishStep.values(builder, result, breaks, found));
         return builder.build();
     }
 

@@ -33,6 +33,7 @@ final class KeyList {
         mercury(keys);
         BedSection.keys(keys);
         HistorySection.keys(keys);
+        FishSection.keys(keys);
         tables(keys);
         samples(keys);
         WaterBodiesSection.keys(keys);

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
+import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.screening.Substance;
 import org.silverwake.model.water.ReachKind;
@@ -38,6 +40,7 @@ public record ScenarioInput(
         Mercury mercury,
         Optional<Bed> bed,
         Optional<HistoryPlan> history,
+        Optional<Fish> fish,
         Background background,
         Settings settings,
         List<Site> sites,
@@ -279,6 +282,19 @@ public record ScenarioInput(
         /** Whether it holds for a site. */
         public boolean holdsFor(Site site) {
             return sites.isEmpty() || sites.contains(site.name()) || sites.contains(site.group());
+        }
+    }
+
+    /** Fish: trophic levels by species, in small letters, and whether the methylmercury they take up is carried. */
+    public record Fish(Map<String, TrophicLevel> species, boolean isMethylCarried) {
+        /** Copies the map. */
+        public Fish {
+            species = Collections.unmodifiableMap(new TreeMap<>(species));
+        }
+
+        /** Level of a species, as a laboratory names it. */
+        public Optional<TrophicLevel> level(String name) {
+            return Optional.ofNullable(species.get(name.toLowerCase(Locale.ROOT).strip()));
         }
     }
 

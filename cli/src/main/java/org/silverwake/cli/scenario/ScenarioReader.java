@@ -130,6 +130,7 @@ public final class ScenarioReader {
                 mercury,
                 bed,
                 HistorySection.read(root.at("history"), names, siteList),
+                FishSection.read(root.at("fish"), mercury),
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
                 siteList,

@@ -22,6 +22,7 @@ import org.silverwake.cli.scenario.ScenarioInput.Profile;
 import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.cli.scenario.ScenarioInput.SolidsClass;
 import org.silverwake.geo.crs.PointSystem;
+import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
 
@@ -67,6 +68,7 @@ public final class ScenarioWriter {
         mercury();
         bed();
         history();
+        fish();
         settings();
         new TableWriter(input, json).write();
         new WaterBodiesWriter(json, this::relative).write(input.waterBodies());
@@ -227,6 +229,17 @@ public final class ScenarioWriter {
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private void fish() throws IOException {
+        if (input.fish().isPresent() && !input.fish().get().species().isEmpty()) {
+            json.writeObjectFieldStart(FishSection.SPECIES);
+            for (Map.Entry<String, TrophicLevel> each :
+                    input.fish().get().species().entrySet()) {
+                json.writeNumberField(each.getKey(), each.getValue().number());
+            }
+            json.writeEndObject();
+        }
     }
 
     private void settings() throws IOException {

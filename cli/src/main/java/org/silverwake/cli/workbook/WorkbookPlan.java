@@ -50,8 +50,8 @@ final class WorkbookPlan {
     static final String MORE = "more";
 
     /** What few people need: how to read files that laboratories send, sizes of droplets. */
-    private static final Set<String> SELDOM =
-            Set.of("samples.columns", "samples.words", "samples.fixed", "samples.more", "mercury.droplets");
+    private static final Set<String> SELDOM = Set.of(
+            "samples.columns", "samples.words", "samples.fixed", "samples.more", "mercury.droplets", "fish.species");
 
     private static final List<String> ORDER = List.of(
             "project",

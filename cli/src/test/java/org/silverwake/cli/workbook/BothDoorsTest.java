@@ -41,18 +41,20 @@ class BothDoorsTest {
     }
 
     @Test
-    void sameTablesWithBedAndHistory() throws IOException {
+    void sameTablesWithBedHistoryAndFish() throws IOException {
         Path text = DemoCopy.into(folder.resolve("text"));
         Files.writeString(
                 text.resolve("scenario.yaml"),
                 Files.readString(LANTERN.resolve("years.yaml"))
                         .replace("start: 1996", "start: 2014")
                         .replace("years: 80", "years: 3\n  order: [dry, wet, dry, flood]")
-                        .replaceAll("    (before|rush|closed).*\n", ""));
+                        .replaceAll("    (before|rush|closed).*\n", "")
+                        .concat("\nfish: {range: 8 km, species: {lamp perch: 4}}\n"));
         Path workbook = workbook(text, folder.resolve("lantern"));
         Map<String, byte[]> expected = run(text, folder.resolve("out"));
         Map<String, byte[]> found = run(workbook, folder.resolve("book"));
-        assertThat(expected).containsKeys("tables/bed.csv", "tables/years.csv", "tables/recovery.csv");
+        assertThat(expected)
+                .containsKeys("tables/bed.csv", "tables/years.csv", "tables/recovery.csv", "tables/fish.csv");
         assertThat(found.keySet()).isEqualTo(expected.keySet());
         expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
     }

@@ -4,15 +4,19 @@
 package org.silverwake.model.input;
 
 import java.util.List;
+import java.util.stream.Stream;
 
-/** All scalar settings, in the order of the reference page. The only place where a default is written. */
+/**
+ * All scalar settings, in the order of the reference page. Defaults are written here and, of fish and cyanide, in
+ * {@link FurtherSettings}.
+ */
 public final class SettingList {
-    private static final String TRADE = "common practice, no source";
+    static final String TRADE = "common practice, no source";
     private static final String MUST = "must be stated";
-    private static final String NO_GROWTH = "no dependence unless stated";
-    private static final String GROWTH = "growth per degC above 20 degC";
+    static final String NO_GROWTH = "no dependence unless stated";
+    static final String GROWTH = "growth per degC above 20 degC";
 
-    private static final List<Setting> ALL = List.of(
+    private static final List<Setting> MAIN = List.of(
             of("rivers.snap-tolerance", "m", 0, 1, 1000, TRADE, "line ends nearer than this are joined"),
             of("sites.snap-distance", "m", 1, 500, 20000, TRADE, "farthest reach a site may be moved to"),
             of(
@@ -382,6 +386,9 @@ public final class SettingList {
             of("screening.factor-fish", "-", 1, 10, 1000, TRADE, "stated factor for fish"),
             of("screening.bounds-ratio", "-", 1, 3, 1000, TRADE, "hatching where the bounds differ by more"));
 
+    private static final List<Setting> ALL =
+            Stream.of(MAIN, FurtherSettings.FISH).flatMap(List::stream).toList();
+
     private SettingList() {}
 
     /** All settings, in order. */
@@ -389,12 +396,11 @@ public final class SettingList {
         return ALL;
     }
 
-    private static Setting of(
-            String path, String unit, double low, double fallback, double high, String source, String acts) {
+    static Setting of(String path, String unit, double low, double fallback, double high, String source, String acts) {
         return new Setting(path, unit, factor(unit), low, fallback, true, high, source, acts, false);
     }
 
-    private static Setting required(String path, String unit, double low, double high, String acts) {
+    static Setting required(String path, String unit, double low, double high, String acts) {
         return new Setting(path, unit, factor(unit), low, low, false, high, MUST, acts, false);
     }
 

@@ -51,6 +51,8 @@ public enum Dimension {
     CONCENTRATION("concentration", "kg/m3 1|g/L 1|g/m3 1e-3|mg/L 1e-3|ug/L 1e-6|ng/L 1e-9|pg/L 1e-12|mg/m3 1e-6"),
     /** Mass per dry mass of solids [kg/kg]. */
     MASS_CONTENT("content per dry mass", "kg/kg 1|g/kg 1e-3|mg/kg 1e-6|ug/kg 1e-9|g/t 1e-6|ug/g 1e-6|ng/g 1e-9"),
+    /** Mass taken in per body mass and time [1/s]. */
+    DOSE("mass per body weight and day", "kg/kg/s 1|mg/kg/d 1e-6:86400|ug/kg/d 1e-9:86400"),
     /** Content of solids over concentration in water [m3/kg]. */
     PARTITION_COEFFICIENT("partition coefficient", "m3/kg 1|L/kg 1e-3|mL/g 1e-3"),
     /** Base-10 logarithm of a partition coefficient in L/kg, written as a bare number [-]. */

@@ -26,7 +26,10 @@ public record Finding(Medium medium, Substance substance, Fraction fraction, Bas
     /** Why a run that carries these substances has nothing to set beside it; empty where it has. */
     public Optional<String> notCompared(Set<Substance> carried) {
         if (medium == Medium.FISH) {
-            return Optional.of("the model does not carry mercury into fish yet");
+            return Optional.of(
+                    carried.contains(Substance.METHYLMERCURY)
+                            ? "fish that were measured take the place of the estimate (fish.csv)"
+                            : "the model does not carry mercury into fish yet");
         }
         if (substance == Substance.METHYLMERCURY && !carried.contains(substance)) {
             return Optional.of("the model does not carry methylmercury yet");

@@ -44,6 +44,11 @@ public enum Averaging {
         return word;
     }
 
+    /** Whether a reach has one value for all flow states. */
+    public boolean isOneForAllStates() {
+        return this == BED || this == FISH;
+    }
+
     /** In words, for captions. */
     public String words() {
         return words;

@@ -29,6 +29,10 @@ public enum NotAssessed {
     NO_SOLIDS_DEPOSIT("no solids deposit"),
     /** The water carries no solids in any state. */
     NO_SUSPENDED_SOLIDS("no suspended solids"),
+    /** Fish hold none, since no methylmercury is released or made within their range. */
+    NO_METHYLMERCURY("no methylmercury released or made within the range of the fish"),
+    /** Fish measured in the network hold more than the chain would have it, so its "below" is not to be trusted. */
+    FISH_HOLD_MORE("measured fish hold more than such an estimate says"),
     /** A place is not on the network. */
     OFF_NETWORK("place is not on the river network");
 

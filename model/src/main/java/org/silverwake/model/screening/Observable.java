@@ -72,12 +72,18 @@ public record Observable(Medium medium, Substance substance, Fraction fraction, 
         return isModelled(Substance.always());
     }
 
-    /** Whether a run that carries these substances in its water computes what this observable measures; fish is not computed yet. */
+    /**
+     * Whether a run that carries these substances in its water computes what this observable measures. All mercury of fish is
+     * taken to be methylmercury.
+     */
     public boolean isModelled(Set<Substance> carried) {
+        if (medium == Medium.FISH) {
+            return carried.contains(Substance.METHYLMERCURY)
+                    && (substance == Substance.METHYLMERCURY || substance == Substance.TOTAL_MERCURY);
+        }
         boolean goes = substance != Substance.SUSPENDED_SOLIDS || fraction == Fraction.WHOLE;
         boolean made = substance != Substance.METHYLMERCURY || medium != Medium.BED_SEDIMENT;
-        return medium != Medium.FISH
-                && medium.scope() != Medium.Scope.LISTED
+        return medium.scope() != Medium.Scope.LISTED
                 && carried.contains(substance)
                 && (medium.isWater() || !substance.isCyanide())
                 && goes

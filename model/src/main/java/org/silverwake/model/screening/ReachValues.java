@@ -24,10 +24,12 @@ public final class ReachValues {
     private final Set<Substance> carried;
     private final Map<Measure, double[][]> water;
     private final double[][] bed;
+    private final double[][] fish;
     private final boolean[] dry;
     private final NotAssessed[] reasons;
     private final NotAssessed[] doubts;
     private final BitSet cyanideNotGiven;
+    private final NotAssessed[] fishDoubts;
 
     private ReachValues(Builder from) {
         reaches = from.reaches;
@@ -35,6 +37,8 @@ public final class ReachValues {
         carried = from.carried;
         water = from.water;
         bed = from.bed;
+        fish = from.fish;
+        fishDoubts = from.fishDoubts;
         dry = from.dry;
         reasons = from.reasons;
         doubts = from.doubts;
@@ -105,7 +109,8 @@ public final class ReachValues {
      * water. Inorganic mercury is all there is where no methylmercury is carried.
      */
     public static Optional<Measure> measure(Observable observable, Set<Substance> carried) {
-        if (!observable.isModelled(carried) || observable.medium() == Medium.BED_SEDIMENT) {
+        boolean ofWater = observable.medium() != Medium.BED_SEDIMENT && observable.medium() != Medium.FISH;
+        if (!ofWater || !observable.isModelled(carried)) {
             return Optional.empty();
         }
         Measure measure = Measure.of(observable);
@@ -183,6 +188,21 @@ public final class ReachValues {
         return bed[estimate.ordinal()][reach];
     }
 
+    /** Whether fish were computed at all. */
+    boolean hasFish() {
+        return fish != null;
+    }
+
+    /** Content of fish, NaN where there is none [kg/kg wet]. */
+    double fish(Estimate estimate, int reach) {
+        return fish[estimate.ordinal()][reach];
+    }
+
+    /** Why fish of a reach cannot be said to be below a value, though they may be above; empty where they can. */
+    Optional<NotAssessed> fishNeverBelow(int reach) {
+        return Optional.ofNullable(fishDoubts[reach]);
+    }
+
     /** Collects values; {@link #build} checks that none is missing. For one thread. */
     public static final class Builder {
         private final int reaches;
@@ -190,10 +210,12 @@ public final class ReachValues {
         private final Set<Substance> carried = EnumSet.copyOf(Substance.always());
         private final Map<Measure, double[][]> water = new LinkedHashMap<>();
         private double[][] bed;
+        private double[][] fish;
         private final boolean[] dry;
         private final NotAssessed[] reasons;
         private final NotAssessed[] doubts;
         private final BitSet cyanideNotGiven = new BitSet();
+        private final NotAssessed[] fishDoubts;
 
         private Builder(int reaches, List<Double> shares) {
             if (reaches < 1 || shares.isEmpty() || shares.stream().anyMatch(s -> !(s > 0 && s <= 1))) {
@@ -205,6 +227,7 @@ public final class ReachValues {
             this.dry = new boolean[reaches * shares.size()];
             this.reasons = new NotAssessed[reaches];
             this.doubts = new NotAssessed[reaches];
+            this.fishDoubts = new NotAssessed[reaches];
         }
 
         /** Says that the water carries a substance that not every run does. */
@@ -239,6 +262,28 @@ public final class ReachValues {
                 bed = empty(reaches);
             }
             bed[estimate.ordinal()][reach] = checked("bed content", reach, value);
+            return this;
+        }
+
+        /**
+         * Sets a content of fish: low, high and background alone, in place of laid down, carried through and background. Left
+         * out where there is no water.
+         *
+         * @param value the content, background held in low and high [kg/kg wet], at least 0
+         * @return this builder
+         * @throws IllegalArgumentException if it is negative or not finite
+         */
+        public Builder fish(Estimate estimate, int reach, double value) {
+            if (fish == null) {
+                fish = empty(reaches);
+            }
+            fish[estimate.ordinal()][reach] = checked("content of fish", reach, value);
+            return this;
+        }
+
+        /** Says that mercury that values leave out may reach the range of a reach's fish, and why. */
+        public Builder fishNeverBelow(int reach, NotAssessed reason) {
+            fishDoubts[reach] = reason;
             return this;
         }
 
@@ -284,14 +329,19 @@ public final class ReachValues {
                     }
                 }
             }
-            for (int r = 0; bed != null && r < reaches; r++) {
-                int given = given(bed, r);
+            requireAllOrNone("bed content", bed);
+            requireAllOrNone("content of fish", fish);
+            return new ReachValues(this);
+        }
+
+        private void requireAllOrNone(String what, double[][] values) {
+            for (int r = 0; values != null && r < reaches; r++) {
+                int given = given(values, r);
                 if (given > 0 && given < Estimate.values().length) {
                     throw new IllegalArgumentException(
-                            "bed content of reach " + r + ": " + given + " of 3 estimates given");
+                            what + " of reach " + r + ": " + given + " of 3 estimates given");
                 }
             }
-            return new ReachValues(this);
         }
 
         private static int given(double[][] values, int at) {

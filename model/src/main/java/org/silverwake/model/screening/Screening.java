@@ -159,6 +159,9 @@ public final class Screening {
         if (guideline.observable().medium() == Medium.BED_SEDIMENT) {
             return bedRow(guideline, reach);
         }
+        if (guideline.observable().medium() == Medium.FISH) {
+            return fishRow(guideline, reach);
+        }
         List<Integer> all = new ArrayList<>();
         for (int state = 0; state < values.states(); state++) {
             all.add(state);
@@ -167,7 +170,7 @@ public final class Screening {
     }
 
     /**
-     * The answer for a reach in one flow state alone, for maps of that state. The bed has one value for all states.
+     * The answer for a reach in one flow state alone, for maps of that state. The bed and fish have one value for all states.
      *
      * @throws IllegalArgumentException if the guideline does not apply there
      */
@@ -175,6 +178,9 @@ public final class Screening {
         requireApplies(guideline, reach);
         if (guideline.observable().medium() == Medium.BED_SEDIMENT) {
             return bedRow(guideline, reach);
+        }
+        if (guideline.observable().medium() == Medium.FISH) {
+            return fishRow(guideline, reach);
         }
         return waterRow(guideline, reach, Averaging.ANY_STATE, List.of(state));
     }
@@ -270,6 +276,24 @@ public final class Screening {
         return assessed(guideline, reach, new Values(band, high, NO_STATE), List.of());
     }
 
+    /** Fish swim: a reach with no source above has fish that feed below one, so only want of water leaves it out. */
+    private ScreeningRow fishRow(Guideline guideline, int reach) {
+        if (!isModelled(guideline) || !values.hasFish()) {
+            return notAssessed(guideline, reach, NotAssessed.NOT_MODELLED, List.of());
+        }
+        double high = values.fish(Estimate.CARRIED_THROUGH, reach);
+        if (Double.isNaN(high)) {
+            return notAssessed(guideline, reach, NotAssessed.NO_WATER, List.of());
+        }
+        double low = values.fish(Estimate.LAID_DOWN, reach);
+        Band band = new Band(low, high, values.fish(Estimate.BACKGROUND, reach));
+        Optional<NotAssessed> doubt = values.fishNeverBelow(reach);
+        if (high == 0) {
+            return notAssessed(guideline, reach, doubt.orElse(NotAssessed.NO_METHYLMERCURY), List.of());
+        }
+        return judged(guideline, reach, new Values(band, high, NO_STATE), List.of(), doubt);
+    }
+
     /** A band of nothing but zeros is no finding: nothing upstream was stated. */
     private ScreeningRow assessed(Guideline guideline, int reach, Values found, List<Integer> leftOut) {
         Substance substance = guideline.observable().substance();
@@ -279,10 +303,14 @@ public final class Screening {
             return notAssessed(
                     guideline, reach, values.neverBelow(reach, substance).orElse(nothing), leftOut);
         }
+        return judged(guideline, reach, found, leftOut, values.neverBelow(reach, substance));
+    }
+
+    /** Where there is a doubt, not assessed takes the place of below. */
+    private ScreeningRow judged(
+            Guideline guideline, int reach, Values found, List<Integer> leftOut, Optional<NotAssessed> doubt) {
         ScreeningRule.Verdict verdict = rule.judge(found.band(), guideline);
-        Optional<NotAssessed> doubt =
-                values.neverBelow(reach, substance).filter(why -> verdict.answer() == Answer.BELOW_BY_THIS_ESTIMATE);
-        return doubt.isPresent()
+        return doubt.isPresent() && verdict.answer() == Answer.BELOW_BY_THIS_ESTIMATE
                 ? notAssessed(guideline, reach, doubt.get(), leftOut)
                 : new ScreeningRow(reach, guideline, verdict, Optional.of(found), leftOut);
     }
