@@ -14,7 +14,6 @@ import java.util.Optional;
 import org.silverwake.cli.text.Names;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
-import org.silverwake.model.screening.Substance;
 
 /** Questions 7 and 8: whose guideline values, and who made the work. */
 final class PeopleQuestions {
@@ -103,7 +102,7 @@ final class PeopleQuestions {
     private static Collection<Guideline> lowestSeen(GuidelineLibrary library) {
         Map<List<Object>, Guideline> lowest = new LinkedHashMap<>();
         library.all().stream()
-                .filter(g -> g.isOfReaches() && g.observable().substance() != Substance.SUSPENDED_SOLIDS)
+                .filter(g -> g.isOfReaches() && g.observable().substance().isMercury())
                 .filter(g -> g.status() != Guideline.Status.SUPERSEDED && g.checked() == Guideline.Checked.SEEN)
                 .forEach(g -> lowest.merge(
                         List.of(g.source().jurisdiction(), g.observable().medium()),

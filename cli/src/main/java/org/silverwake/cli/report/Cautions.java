@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.FormNotes;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.model.fish.FishRun;
 
 /** What stands on every map and at the end of every run. */
@@ -41,9 +40,7 @@ public final class Cautions {
         if (outcome.scenario().sites().isEmpty()) {
             cautions.add("No site is listed: what is shown is background alone.");
         }
-        if (outcome.scenario().sites().stream().anyMatch(s -> s.path() == ReleasePath.LEACH_TANK)) {
-            cautions.add("Cyanide from leach tanks was not assessed.");
-        }
+        cautions.addAll(CyanideReport.cautions(outcome));
         if (outcome.result().variants() > 1) {
             cautions.add("Where the form of mercury is not known, "
                     + (outcome.result().variants() > 2 ? "all" : "both") + " extremes were run.");

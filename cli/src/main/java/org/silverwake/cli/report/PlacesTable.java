@@ -4,6 +4,7 @@
 package org.silverwake.cli.report;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
@@ -50,13 +51,21 @@ final class PlacesTable {
 
     static void write(Outcome outcome, Path file) {
         PlacesTable table = new PlacesTable(outcome);
+        CyanideReport cyanide = new CyanideReport(outcome);
+        List<String> header = new ArrayList<>(HEADER);
+        header.addAll(cyanide.columns());
         try (CsvTableWriter csv =
-                new CsvTableWriter(file, HEADER, outcome.scenario().outputs().tables())) {
+                new CsvTableWriter(file, header, outcome.scenario().outputs().tables())) {
             for (int i = 0; i < outcome.scenario().places().size(); i++) {
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     for (Guideline guideline : outcome.screening().compared()) {
                         table.place(csv, i, s);
                         table.answer(csv, i, s, guideline);
+                        cyanide.values(
+                                csv,
+                                outcome.basin()
+                                        .reachAt(outcome.basin().points("place").get(i)),
+                                s);
                         csv.end();
                     }
                 }

@@ -42,7 +42,7 @@ record ProfileView(SampledPart part, String quantity, boolean filtered, boolean 
         boolean filtered = shown.filter(g -> g.observable().fraction() == Fraction.FILTERED)
                 .isPresent();
         Optional<Guideline> water = shown.filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
-                .filter(g -> g.observable().substance() != Substance.SUSPENDED_SOLIDS);
+                .filter(g -> g.observable().substance().isMercury());
         return new ProfileView(
                 water.flatMap(g -> ReachValues.measure(g.observable(), carried))
                         .<SampledPart>map(ReachValues.Measure::observable)
@@ -80,7 +80,7 @@ record ProfileView(SampledPart part, String quantity, boolean filtered, boolean 
                     && guideline.observable().medium() == Medium.SURFACE_WATER
                     && (guideline.observable().fraction() == Fraction.FILTERED) == filtered
                     && (guideline.observable().substance() == Substance.METHYLMERCURY) == methyl
-                    && guideline.observable().substance() != Substance.SUSPENDED_SOLIDS
+                    && guideline.observable().substance().isMercury()
                     && guideline.observable().averaging() != Averaging.BED;
             if (same) {
                 values.add(new GuidelineValue(

@@ -38,6 +38,7 @@ final class ReachesTable {
     private final StateLayout layout;
     private final SuspendedValues solids;
     private final boolean hasKinds;
+    private final CyanideReport cyanide;
 
     private ReachesTable(Outcome outcome) {
         this.outcome = outcome;
@@ -45,6 +46,7 @@ final class ReachesTable {
         this.layout = result.input().layout();
         this.solids = new SuspendedValues(result);
         this.hasKinds = outcome.basin().waters().kinds().stream().anyMatch(k -> k != ReachKind.CHANNEL);
+        this.cyanide = new CyanideReport(outcome);
     }
 
     static void write(Outcome outcome, Path file) {
@@ -114,6 +116,7 @@ final class ReachesTable {
                 header.add(of + ": bed content [mg/kg dry]");
             }
         }
+        header.addAll(cyanide.columns());
         return header;
     }
 
@@ -175,6 +178,7 @@ final class ReachesTable {
                 forms(csv, bound, v, r, s, wet);
             }
         }
+        cyanide.values(csv, r, s);
         csv.end();
     }
 

@@ -46,6 +46,7 @@ public final class RunRecord {
             numerics(json, outcome);
             massBalance(json, outcome);
             formChecks(json, outcome);
+            new CyanideReport(outcome).record(json);
             SampleLayer.record(outcome, json);
             FishTable.record(outcome, json);
             json.writeArrayFieldStart("warnings");

@@ -40,6 +40,7 @@ public final class RunSummary {
         outcome.years().ifPresent(years -> recovery(outcome, years, print));
         budget(outcome, print);
         BedNotes.slowest(outcome.basin(), outcome.result()).ifPresent(line -> print.println("  " + line));
+        new CyanideReport(outcome).lines().forEach(line -> print.println("  " + line));
         outcome.breaks().lines().forEach(line -> print.println("  " + line));
         SampleSummary.compared(outcome, print);
         FishTable.lines(outcome).forEach(line -> print.println("  " + line));

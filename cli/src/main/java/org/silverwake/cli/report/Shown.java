@@ -16,8 +16,8 @@ final class Shown {
     private Shown() {}
 
     /**
-     * The scenario's own choice; else the first value of filtered surface water that was chosen, else of whole water, else of
-     * any medium compared with every reach. Empty where there is none.
+     * The scenario's own choice; else the first mercury value of filtered surface water that was chosen, else of whole water,
+     * else of other substances of water, else of any medium compared with every reach. Empty where there is none.
      *
      * @throws ScenarioException if the scenario's choice is not among the guidelines used
      */
@@ -42,9 +42,15 @@ final class Shown {
             requireMedium(outcome, found.get());
             return found;
         }
-        return drawable.stream()
+        List<Guideline> mercury = drawable.stream()
+                .filter(g -> g.observable().substance().isMercury())
+                .toList();
+        return mercury.stream()
                 .filter(g -> g.observable().fraction() == Fraction.FILTERED)
                 .findFirst()
+                .or(() -> mercury.stream()
+                        .filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
+                        .findFirst())
                 .or(() -> drawable.stream()
                         .filter(g -> g.observable().medium() == Medium.SURFACE_WATER)
                         .findFirst())

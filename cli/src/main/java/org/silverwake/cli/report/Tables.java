@@ -171,6 +171,7 @@ public final class Tables {
                     }
                 }
             }
+            new CyanideReport(outcome).balance(csv);
         }
     }
 
@@ -222,7 +223,7 @@ public final class Tables {
                             .number(release.water().get(s) * KILOMETER)
                             .text(release.atBank() ? "bank" : "mid-channel")
                             .text(effluentRatios(outcome, site))
-                            .text(site.path() == ScenarioInput.ReleasePath.LEACH_TANK ? "not assessed" : "")
+                            .text(CyanideReport.words(site, s))
                             .text(site.note())
                             .end();
                 }
@@ -230,7 +231,7 @@ public final class Tables {
         }
     }
 
-    /** An effluent's own concentration over each chosen effluent value of mercury; never compared with a reach. */
+    /** An effluent's own concentration over each chosen effluent value of mercury or cyanide; never compared with a reach. */
     private static String effluentRatios(Outcome outcome, ScenarioInput.Site site) {
         List<String> ratios = new ArrayList<>();
         for (Guideline guideline : outcome.screening().listed()) {
@@ -240,6 +241,10 @@ public final class Tables {
             if (comparable && site.effluent().isPresent()) {
                 double ratio = site.effluent().get().concentration() / guideline.value();
                 ratios.add(guideline.id() + ": " + Numbers.shown(ratio, 3));
+            }
+            if (guideline.scope() == Medium.Scope.RELEASE) {
+                CyanideReport.effluentRatio(outcome.scenario(), site, guideline)
+                        .ifPresent(ratio -> ratios.add(guideline.id() + ": " + Numbers.shown(ratio, 3)));
             }
         }
         return String.join("; ", ratios);

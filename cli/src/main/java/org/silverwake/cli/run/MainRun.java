@@ -14,6 +14,7 @@ import org.silverwake.model.balance.Balance;
 import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.Cyanide;
 import org.silverwake.model.transport.OutsideModelException;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyRun;
@@ -21,7 +22,9 @@ import org.silverwake.model.transport.TransportInput;
 
 /** The main run up to its outcome: steps 1 to 7. Writing, step 8, is the command's. */
 public final class MainRun {
-    private static final double DISPERSION_SHOWS = 0.05;
+    /** Dispersion number above which dispersion shows [-]. */
+    static final double DISPERSION_SHOWS = 0.05;
+
     private static final double DENSE = 1;
 
     private static final int NAMED = 5;
@@ -52,12 +55,13 @@ public final class MainRun {
         progress.step("carry solids and mercury");
         TransportInput input = MercuryStep.input(scenario, basin, water);
         SteadyResult result = carry(scenario, input);
+        Optional<Cyanide> cyanide = CyanideStep.run(scenario, basin, input);
         progress.step("screen");
         Breaks breaks = Breaks.of(scenario, basin, result);
         List<String> sampleWarnings = new ArrayList<>();
         List<LocatedSample> samples = SampleStep.locate(scenario, basin, sampleWarnings);
         Optional<FishRun> fish = FishStep.run(scenario, basin, result, samples, sampleWarnings);
-        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, classes, breaks, fish);
+        ScreeningStep.Outcome screened = ScreeningStep.run(scenario, basin, result, cyanide, classes, breaks, fish);
         if (scenario.history().isPresent()) {
             progress.step("go through the years");
         }
@@ -65,6 +69,7 @@ public final class MainRun {
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
         warnings.addAll(breaks.warnings());
+        warnings.addAll(CyanideStep.warnings(scenario, cyanide, screened.screening()));
         warnings.addAll(TakenWater.warnings(scenario, basin, result));
         if (screened.screening().compared().stream().noneMatch(screened.screening()::isOfReaches)) {
             warnings.add(
@@ -76,6 +81,7 @@ public final class MainRun {
                 basin.withDefects(OddRoughness.find(basin, result)),
                 water,
                 result,
+                cyanide,
                 screened.screening(),
                 years,
                 fish,
@@ -83,7 +89,7 @@ public final class MainRun {
                 breaks,
                 SteadyRun.changeOnHalving(input, result),
                 samples,
-                SampleStep.compare(scenario, samples, basin, result),
+                SampleStep.compare(scenario, samples, basin, result, cyanide),
                 warnings);
     }
 

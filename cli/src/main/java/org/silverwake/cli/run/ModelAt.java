@@ -12,6 +12,7 @@ import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.ReachValues.Measure;
 import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.Cyanide;
 import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -25,10 +26,12 @@ import org.silverwake.model.water.Cells;
  */
 final class ModelAt {
     private final SteadyResult result;
+    private final Optional<Cyanide> cyanide;
     private final SuspendedValues solids;
 
-    ModelAt(SteadyResult result) {
+    ModelAt(SteadyResult result, Optional<Cyanide> cyanide) {
         this.result = result;
+        this.cyanide = cyanide;
         this.solids = new SuspendedValues(result);
     }
 
@@ -41,6 +44,14 @@ final class ModelAt {
         }
         if (!result.isWet(state, reach)) {
             return Optional.empty();
+        }
+        if (finding.substance().isCyanide()) {
+            return cyanide.flatMap(carried -> new ModelAt(carried.result(), Optional.empty())
+                    .water(
+                            finding.substance() == Substance.FREE_CYANIDE ? carried.free() : Cyanide.wad(),
+                            state,
+                            reach,
+                            meters));
         }
         if (finding.substance() == Substance.SUSPENDED_SOLIDS) {
             double laidDown = solids.sediment(Bound.LAID_DOWN, state, reach);

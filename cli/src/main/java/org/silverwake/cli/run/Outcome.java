@@ -9,6 +9,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.model.Water;
 import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.screening.Screening;
+import org.silverwake.model.transport.Cyanide;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyRun;
 
@@ -19,6 +20,7 @@ import org.silverwake.model.transport.SteadyRun;
  * @param basin the river
  * @param water its water
  * @param result solids and mercury
+ * @param cyanide cyanide; empty where no site's is given
  * @param screening the answers
  * @param years river and bed through the years, where the scenario has a history
  * @param fish fish, where the scenario has to do with them
@@ -34,6 +36,7 @@ public record Outcome(
         Basin basin,
         Water water,
         SteadyResult result,
+        Optional<Cyanide> cyanide,
         Screening screening,
         Optional<YearsRun> years,
         Optional<FishRun> fish,

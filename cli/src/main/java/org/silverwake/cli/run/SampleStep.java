@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.silverwake.cli.laboratory.LabRow.Standing;
+import org.silverwake.cli.scenario.Carried;
 import org.silverwake.cli.scenario.Sample;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.place.LocatedPoint;
@@ -21,6 +22,7 @@ import org.silverwake.model.sample.ModelRange;
 import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.Cyanide;
 import org.silverwake.model.transport.SteadyResult;
 
 /** Samples put on the river as it is, and set beside the model there. */
@@ -76,8 +78,12 @@ public final class SampleStep {
     }
 
     static List<ComparedSample> compare(
-            ScenarioInput scenario, List<LocatedSample> located, Basin basin, SteadyResult result) {
-        ModelAt model = new ModelAt(result);
+            ScenarioInput scenario,
+            List<LocatedSample> located,
+            Basin basin,
+            SteadyResult result,
+            Optional<Cyanide> cyanide) {
+        ModelAt model = new ModelAt(result, cyanide);
         List<ComparedSample> compared = new ArrayList<>();
         for (LocatedSample each : located) {
             if (each.sample().row().standing() == Standing.UNDERSTOOD) {
@@ -98,7 +104,7 @@ public final class SampleStep {
                     IntStream.range(0, scenario.states().size()).boxed().toList();
             List<Integer> states = yearly ? all : states(sample);
             String words = yearly ? "over the year" : stateWords(sample, states);
-            Optional<String> never = finding.notCompared(scenario.mercury().substances());
+            Optional<String> never = finding.notCompared(Carried.substances(scenario));
             if (never.isPresent()) {
                 return without(states, words, never.get());
             }

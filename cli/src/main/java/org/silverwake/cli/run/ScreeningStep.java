@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.silverwake.cli.scenario.Carried;
 import org.silverwake.cli.scenario.GuidelineFiles;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
@@ -30,6 +31,7 @@ import org.silverwake.model.screening.Screening;
 import org.silverwake.model.screening.ScreeningRule;
 import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.Cyanide;
 import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SuspendedValues;
@@ -53,6 +55,7 @@ final class ScreeningStep {
             ScenarioInput scenario,
             Basin basin,
             SteadyResult result,
+            Optional<Cyanide> cyanide,
             ReachClasses classes,
             Breaks breaks,
             Optional<FishRun> fish) {
@@ -60,7 +63,7 @@ final class ScreeningStep {
         List<Guideline> general = chosen(scenario, gaps);
         List<Guideline> all = withThoseOf(classes, scenario, general);
         Screening screening = Screening.of(
-                values(scenario, basin, result, breaks, all, fish),
+                values(scenario, basin, result, cyanide, breaks, all, fish),
                 all,
                 receptors(scenario, basin),
                 ScreeningRule.of(scenario.settings()),
@@ -116,6 +119,7 @@ final class ScreeningStep {
             ScenarioInput scenario,
             Basin basin,
             SteadyResult result,
+            Optional<Cyanide> cyanide,
             Breaks breaks,
             List<Guideline> guidelines,
             Optional<FishRun> fish) {
@@ -132,15 +136,17 @@ final class ScreeningStep {
             emptied.add(TakenWater.emptied(
                     basin.network(), result.input().hydraulics().water(s)));
         }
+        CyanideStep.notGiven(scenario, basin).stream().forEach(builder::cyanideNotGiven);
         for (int r = 0; r < n; r++) {
+            int reach = r;
             if (!isWetInAnyState(result, r)) {
                 builder.notAssessed(r, NotAssessed.NO_WATER);
             } else if (!background && !result.isBelowSite(r)) {
                 builder.notAssessed(r, breaks.doubt(r).orElse(NotAssessed.NO_SOURCE_UPSTREAM));
-            } else if (isWithinOneWidth(result, r)) {
+            } else if (isWithinOneWidth(result, r)
+                    || cyanide.filter(c -> isWithinOneWidth(c.result(), reach)).isPresent()) {
                 builder.notAssessed(r, NotAssessed.NEAR_BANK_OUTFALL);
             }
-            int reach = r;
             breaks.doubt(r).ifPresent(why -> builder.neverBelow(reach, why));
             if (breaks.doubt(r).isEmpty() && emptied.stream().anyMatch(state -> state[reach])) {
                 builder.neverBelow(r, NotAssessed.EMPTIED);
@@ -148,6 +154,8 @@ final class ScreeningStep {
             for (int s = 0; s < scenario.states().size(); s++) {
                 if (result.isWet(s, r)) {
                     water(builder, result, solids, measures, s, r);
+                    int state = s;
+                    cyanide.ifPresent(c -> cyanide(builder, c, measures, state, reach));
                 } else {
                     builder.noWater(s, r);
                 }
@@ -183,7 +191,7 @@ final class ScreeningStep {
     /** What is computed: total mercury always, as tables and maps show it, and what guidelines are values of. */
     private static Set<Measure> measures(
             ScenarioInput scenario, List<Guideline> guidelines, ReachValues.Builder builder) {
-        Set<Substance> carried = scenario.mercury().substances();
+        Set<Substance> carried = Carried.substances(scenario);
         carried.forEach(builder::carries);
         Set<Measure> measures =
                 new LinkedHashSet<>(List.of(Measure.WHOLE_WATER, Measure.FILTERED_WATER, Measure.SUSPENDED_CONTENT));
@@ -206,6 +214,9 @@ final class ScreeningStep {
             builder.water(Measure.SUSPENDED_SOLIDS, estimate, s, r, sediment);
         }
         for (Measure measure : measures) {
+            if (measure.substance().isCyanide()) {
+                continue;
+            }
             if (measure.medium() == Medium.SURFACE_WATER) {
                 SampledPart part = measure.observable();
                 builder.water(measure, Estimate.LAID_DOWN, s, r, result.low(s, r, part));
@@ -216,6 +227,24 @@ final class ScreeningStep {
                 builder.water(measure, Estimate.LAID_DOWN, s, r, solids.contentLow(s, r, whole));
                 builder.water(measure, Estimate.CARRIED_THROUGH, s, r, solids.contentHigh(s, r, whole));
                 builder.water(measure, Estimate.BACKGROUND, s, r, solids.backgroundContent(s, r, whole));
+            }
+        }
+    }
+
+    /** All of it is dissolved, so whole and filtered water hold the same; the river itself has none. */
+    private static void cyanide(ReachValues.Builder builder, Cyanide cyanide, Set<Measure> measures, int s, int r) {
+        for (Measure measure : measures) {
+            if (measure.substance().isCyanide()) {
+                SampledPart part = measure.substance() == Substance.FREE_CYANIDE ? cyanide.free() : Cyanide.wad();
+                builder.water(
+                        measure, Estimate.LAID_DOWN, s, r, cyanide.result().low(s, r, part));
+                builder.water(
+                        measure,
+                        Estimate.CARRIED_THROUGH,
+                        s,
+                        r,
+                        cyanide.result().high(s, r, part));
+                builder.water(measure, Estimate.BACKGROUND, s, r, 0);
             }
         }
     }

@@ -28,6 +28,8 @@ final class InlineSites {
                             "content",
                             "effluent",
                             "concentration",
+                            "cyanide",
+                            "cyanide-concentration",
                             "exchangeable-share",
                             "share-droplets",
                             "share-complex",

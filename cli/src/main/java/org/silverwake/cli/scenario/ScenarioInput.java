@@ -303,7 +303,8 @@ public record ScenarioInput(
 
     /**
      * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s],
-     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. The exchangeable share [-] is
+     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. WAD cyanide [kg/s], also
+     * by state, is empty where it is not known. The exchangeable share [-] is
      * empty where it is not known, and is a share of what is in no further form; further shares [-] are those stated, of all
      * its mercury; class shares [-] are by solids class, of grain-bound mercury and of tailings solids.
      * Water [m3/s] is by state all the water the site adds to the river, effluent included.
@@ -317,6 +318,7 @@ public record ScenarioInput(
             Optional<List<Double>> mercury,
             Optional<Tailings> tailings,
             Optional<Effluent> effluent,
+            Optional<List<Double>> cyanide,
             OptionalDouble exchangeableShare,
             Map<FurtherForm, Double> furtherShares,
             List<Double> classShares,
@@ -327,6 +329,7 @@ public record ScenarioInput(
         /** Copies the lists. */
         public Site {
             mercury = mercury.map(List::copyOf);
+            cyanide = cyanide.map(List::copyOf);
             furtherShares = Collections.unmodifiableMap(new TreeMap<>(furtherShares));
             classShares = List.copyOf(classShares);
             water = List.copyOf(water);

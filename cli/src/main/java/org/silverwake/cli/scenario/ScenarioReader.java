@@ -114,7 +114,7 @@ public final class ScenarioReader {
         ScenarioValue classes = root.at("reach-classes");
         Guidelines guidelines = OutputsSection.guidelines(
                 root.at("guidelines"),
-                mercury.substances(),
+                Carried.substances(mercury, siteList),
                 ReachClassSection.guidelines(classes),
                 root.atPath("outputs.map"),
                 sources);

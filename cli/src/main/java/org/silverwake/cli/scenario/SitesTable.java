@@ -69,8 +69,10 @@ final class SitesTable {
             CONTENT,
             EFFLUENT,
             CONCENTRATION,
+            CyanideCells.KEYS.get(0),
+            CyanideCells.KEYS.get(1),
             Key.word(
-                    "release_STATE, tailings_STATE, effluent_STATE, water_STATE",
+                    "release_STATE, tailings_STATE, effluent_STATE, cyanide_STATE, water_STATE",
                     Kind.TEXT,
                     "",
                     "as above, one for each flow state"),
@@ -118,6 +120,7 @@ final class SitesTable {
             known.addAll(states.columns(stem));
         }
         known.addAll(List.of("content", "content_unit", "concentration", "concentration_unit"));
+        known.addAll(CyanideCells.columns(states));
         known.addAll(states.columns("year_share"));
         classes.forEach(c -> known.add(classColumn(c)));
         known.addAll(List.of("outfall", "river", "note"));
@@ -143,19 +146,22 @@ final class SitesTable {
         }
         YearShares year = yearShares(row);
         Optional<List<Double>> effluent = flow.map(year::spread);
+        List<Double> water = water(row, effluent);
+        Optional<List<Double>> cyanide = CyanideCells.read(row, states, water, year::spread);
         return new Site(
                 row.where(),
                 name,
                 row.text("group").orElse(name),
                 row.position(),
-                path(row),
+                path(row, cyanide.isPresent()),
                 mercury.map(year::spread),
                 mass.map(m -> new Tailings(year.spread(m), content)),
                 effluent.map(f -> new Effluent(f, concentration)),
+                cyanide,
                 row.number("exchangeable_share", EXCHANGEABLE),
                 furtherShares(row),
                 classShares(row),
-                water(row, effluent),
+                water,
                 outfall(row),
                 row.text("river"),
                 row.text("note").orElse(""));
@@ -187,15 +193,15 @@ final class SitesTable {
         return effluent.or(() -> water).orElse(states.same(0));
     }
 
-    private ReleasePath path(TableRow row) {
+    private ReleasePath path(TableRow row, boolean isCyanideGiven) {
         String word = row.requireText("path", String.join(" or ", PATHS)).toLowerCase(Locale.ROOT);
         int index = PATHS.indexOf(word.replaceAll("[\\s_]+", "-"));
         if (index < 0 && !word.isEmpty()) {
             row.problem("path", "\"" + word + "\" is not known; give " + String.join(" or ", PATHS));
         }
         ReleasePath path = ReleasePath.values()[Math.max(0, index)];
-        if (path == ReleasePath.LEACH_TANK) {
-            row.warn("path", "is a leach tank: cyanide was not assessed");
+        if (path == ReleasePath.LEACH_TANK && !isCyanideGiven) {
+            row.warn("path", "is a leach tank: cyanide was not assessed; give cyanide or cyanide_concentration");
         }
         return path;
     }
@@ -262,7 +268,7 @@ final class SitesTable {
         if (Math.abs(sum - 1) > StatesSection.SHARE_TOLERANCE) {
             row.problem("year_share", "sums to " + Key.show(sum) + " over the flow states; give shares that sum to 1");
         }
-        for (String stem : List.of("release", "tailings", "effluent")) {
+        for (String stem : List.of("release", "tailings", "effluent", "cyanide")) {
             if (states.columns(stem).stream().anyMatch(row::has)) {
                 row.problem("year_share", "stands beside " + stem + " per flow state; keep one way");
             }

@@ -81,6 +81,9 @@ final class TableWriter {
                     json, "effluent [m3/s]", site.effluent().get().flow());
             json.writeNumberField("concentration [kg/m3]", site.effluent().get().concentration());
         }
+        if (site.cyanide().isPresent()) {
+            ScenarioWriter.numbers(json, "cyanide [kg/s]", site.cyanide().get());
+        }
         ScenarioWriter.number(json, "exchangeable-share [-]", site.exchangeableShare());
         for (Map.Entry<FurtherForm, Double> share : site.furtherShares().entrySet()) {
             json.writeNumberField("share-" + ScenarioWriter.word(share.getKey()) + " [-]", share.getValue());

@@ -92,6 +92,16 @@ class SitesTableTest {
         assertThat(input.warnings()).anySatisfy(w -> assertThat(w).contains("cyanide was not assessed"));
     }
 
+    @Test
+    void cyanideAsMassOrWithTheSitesWater() {
+        Site mass = site("release,cyanide,year_share_dry,year_share_wet", "1 kg/yr,12 kg/yr,0.9,0.1");
+        assertThat(mass.cyanide().orElseThrow().get(0)).isCloseTo(12 * 0.9 / (0.6 * YEAR), withinPercentage(ROUNDING));
+        Site water = site("release,water,cyanide_concentration", "1 kg/yr,2 L/s,50 mg/L");
+        assertThat(water.cyanide().orElseThrow().get(1)).isCloseTo(2e-3 * 0.05, withinPercentage(ROUNDING));
+        assertThat(site("release", "1 kg/yr").cyanide()).isEmpty();
+        assertThat(site("release,cyanide", "1 kg/yr,0 kg/yr").cyanide()).contains(List.of(0.0, 0.0));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -113,6 +123,13 @@ class SitesTableTest {
                 "release_dry,release_wet,year_share_dry,year_share_wet | 1 g/d,1 g/d,0.5,0.5 | year_share: stands beside release per flow state",
                 "release,exchangeable_share | 1 kg/yr,1.5 | exchangeable_share: 1.5 is not allowed; give 0 to 1",
                 "release,class_wash_load | 1 kg/yr,0.6 | class shares: sum to 1.3",
+                "release,cyanide | 1 kg/yr,-3 kg/yr | cyanide: -3 kg/yr is not allowed; give 0 to 1000000 kg/yr",
+                "release,cyanide | 1 kg/yr,3 mg/L | cyanide: mg/L is a unit of concentration, not of mass per time",
+                "release,cyanide_concentration | 1 kg/yr,3 | cyanide_concentration: 3 has no unit",
+                "release,cyanide_concentration | 1 kg/yr,3 mg/L | cyanide_concentration: is given while the site adds no water",
+                "release,water,cyanide,cyanide_concentration | 1 kg/yr,1 L/s,1 kg/yr,3 mg/L | cyanide_concentration: stands beside cyanide",
+                "release,cyanide_dry | 1 kg/yr,1 kg/yr | cyanide_wet: is blank while other flow states are given",
+                "release,cyanide_dry,cyanide_wet,year_share_dry,year_share_wet | 1 kg/yr,1 g/d,1 g/d,0.5,0.5 | year_share: stands beside cyanide per flow state",
                 "release,outfall | 1 kg/yr,middle | outfall: \"middle\" is not known; give bank or mid-channel",
             })
     void refusals(String header, String row, String message) {

@@ -358,6 +358,24 @@ public final class SettingList {
             of("bed.droplet-dissolution-rate", "1/d", 0, 0, 10, "none unless stated", "droplets in the bed to Hg(0)"),
             of("bed.horizon", "yr", 1, 30, 500, TRADE, "beds slower than this are shown after so many years"),
             of(
+                            "cyanide.loss-rate",
+                            "1/d",
+                            0,
+                            0,
+                            100,
+                            "none unless stated: dilution alone, the safe side",
+                            "WAD cyanide in water at 20 degC: all that takes it away")
+                    .varying(),
+            of("cyanide.loss-theta", "-", 1, 1, 1.2, NO_GROWTH, GROWTH + ": loss of cyanide"),
+            of(
+                    "cyanide.free-share",
+                    "-",
+                    0,
+                    1,
+                    1,
+                    "all of it unless stated, the safe side",
+                    "free cyanide as a share of WAD cyanide"),
+            of(
                     "background.solids-mercury-content",
                     "mg/kg",
                     0,

@@ -101,6 +101,18 @@ class CyanideTest {
         assertThat(cyanide.balance(0).sum(Process.ABSTRACTED)).isCloseTo(0.25e-4, within(1e-4 * ROUNDING));
     }
 
+    /** A mixed tank of volume V passes on W/(1 + k V/Q): three quarters of a day in it at 1 /d leave 1/1.75. */
+    @Test
+    void stillWaterTakesWhatItsTimeTakes() {
+        TestRiver river = TestRiver.chain(3, 2000, 4).cohesive("silt", 1e-6, 0.1, 200, 1);
+        river.lake("Round Lake", 0.75 * 86400 * 4 / 5, 5, "r1");
+        river.velocity.replaceAll(u -> 1e15);
+        river.site("r0", 1e-4, 1);
+        Cyanide cyanide = run(river, PER_DAY, 1, 1);
+        assertThat(end(cyanide, river, "r2") / 1e-4).isCloseTo(1 / 1.75, within(ROUNDING));
+        assertThat(cyanide.balance(0).closure()).isLessThan(ROUNDING);
+    }
+
     /** Right below a bank outfall the value is above the mixed one, and never above the release's own. */
     @Test
     void nearTheBankItIsStrongerButNeverStrongerThanTheRelease() {
