@@ -16,6 +16,7 @@ import org.silverwake.cli.report.SampleSummary;
 import org.silverwake.cli.report.SampleTables;
 import org.silverwake.cli.report.Tables;
 import org.silverwake.cli.run.Basin;
+import org.silverwake.cli.run.Dams;
 import org.silverwake.cli.run.LocatedSample;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.ProfileEnds;
@@ -59,7 +60,8 @@ public final class CheckCommand implements Callable<Integer> {
         ScenarioInput input = Scenarios.read(scenario);
         Basin basin = Basin.forLookingAt(input);
         boolean whole = basin.failure().isEmpty();
-        List<String> unknownEnds = whole ? ProfileEnds.problems(input, basin) : List.of();
+        List<String> unknownEnds = new ArrayList<>(whole ? ProfileEnds.problems(input, basin) : List.of());
+        unknownEnds.addAll(whole ? Dams.problems(input, basin) : List.of());
         List<String> classWarnings = whole ? ReachClasses.find(input, basin).warnings() : List.of();
         Path usual = RunCommand.defaultOut(scenario);
         Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-check"));

@@ -23,11 +23,12 @@ public final class Cautions {
                 "Sites that nobody listed are not in it.");
     }
 
-    private static void ofFish(FishRun fish, List<String> cautions) {
+    private static void ofFish(FishRun fish, boolean areDamsKnown, List<String> cautions) {
         cautions.add(
                 "Fish is good food: without the health authority's word stop neither eating it nor breastfeeding.");
         if (fish.isModelled()) {
-            cautions.add("Fish: " + FishTable.AT_BEST + "; dams that keep fish apart are not known here.");
+            cautions.add("Fish: " + FishTable.AT_BEST
+                    + (areDamsKnown ? "." : "; dams that keep fish apart are not known here."));
         } else {
             cautions.add("Fish was not assessed"
                     + (fish.measured() > 0 ? " but where it was measured" : "")
@@ -56,7 +57,9 @@ public final class Cautions {
                 .flatMap(bed -> bed.afterYears().stream().boxed().findFirst())
                 .ifPresent(years -> cautions.add(
                         "Beds change slowly: shown is what is there after " + years + " years at this rate."));
-        outcome.fish().ifPresent(fish -> ofFish(fish, cautions));
+        outcome.fish()
+                .ifPresent(fish -> ofFish(
+                        fish, !outcome.scenario().fish().orElseThrow().dams().isEmpty(), cautions));
         cautions.addAll(outcome.breaks().cautions());
         return List.copyOf(cautions);
     }

@@ -162,7 +162,9 @@ final class FishTable {
         if (outcome.fish().isPresent()) {
             json.writeObjectFieldStart("fish");
             json.writeBooleanField("methylmercuryCarried", outcome.fish().get().isModelled());
-            json.writeBooleanField("rangeStopsAtDams", false);
+            json.writeBooleanField(
+                    "rangeStopsAtDams",
+                    !outcome.scenario().fish().orElseThrow().dams().isEmpty());
             json.writeNumberField("measured", outcome.fish().get().measured());
             json.writeStringField("within", AT_BEST);
             json.writeEndObject();

@@ -27,6 +27,8 @@ import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ScreeningRow;
 import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.Cyanide;
+import org.silverwake.model.transport.SteadyResult;
 
 /** Concentration maps: by default one guideline for every flow state; all of them on request. */
 public final class Maps {
@@ -161,6 +163,14 @@ public final class Maps {
                 .anyMatch(r -> outcome.screening().isLeftOut(guideline, r));
     }
 
+    /** The run whose outfalls a value has to do with. */
+    private SteadyResult carrying(Guideline guideline) {
+        return outcome.cyanide()
+                .filter(carried -> guideline.observable().substance().isCyanide())
+                .map(Cyanide::result)
+                .orElse(outcome.result());
+    }
+
     private ReachMark mark(Guideline guideline, int state, int reach) {
         if (outcome.screening().isLeftOut(guideline, reach)) {
             return new ReachMark(ReachShade.DOES_NOT_APPLY.ordinal(), false, false, false);
@@ -169,7 +179,7 @@ public final class Maps {
                 ? outcome.screening().row(guideline, reach)
                 : outcome.screening().inState(guideline, reach, state);
         boolean nearBank = state != ALL_STATES
-                && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach)
+                && carrying(guideline).solution(Bound.CARRIED_THROUGH, state).isNearBank(reach)
                 && row.answer() != Answer.NOT_ASSESSED;
         return new ReachMark(
                 Shading.of(

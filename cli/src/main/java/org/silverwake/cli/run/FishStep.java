@@ -57,7 +57,8 @@ final class FishStep {
                 measured(sample, reach).ifPresent(measured::add);
             }
         }
-        FishRun run = FishRun.of(result, scenario.settings(), asked.isMethylCarried(), measured);
+        FishRun run =
+                FishRun.of(result, scenario.settings(), Dams.nodes(asked, basin), asked.isMethylCarried(), measured);
         warn(basin, run, measured, warnings);
         return run;
     }

@@ -49,6 +49,7 @@ public final class MainRun {
         progress.step("read, assemble and cut the network");
         Basin basin = Basin.of(scenario);
         ProfileEnds.check(scenario, basin);
+        Dams.check(scenario, basin);
         ReachClasses classes = ReachClasses.find(scenario, basin);
         progress.step("route water");
         Water water = WaterStep.run(scenario, basin);

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Fish;
 import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
 import org.silverwake.cli.scenario.ScenarioInput.Mercury;
@@ -16,10 +17,16 @@ import org.silverwake.model.fish.TrophicLevel;
 /** Fish; they are assessed where methylmercury is carried or the scenario has anything to say of them. */
 final class FishSection {
     static final String SPECIES = "fish.species";
+    static final String DAMS = "fish.dams";
 
     private FishSection() {}
 
     static void keys(List<Key> keys) {
+        keys.add(Key.word(
+                DAMS,
+                Kind.TEXT,
+                "none known",
+                "list of feature ids at whose lower end a dam stands, which fish do not pass"));
         keys.add(
                 Key.choice(
                         SPECIES + ".*",
@@ -42,6 +49,8 @@ final class FishSection {
                             word.equals("4") ? TrophicLevel.FOUR : TrophicLevel.THREE));
         }
         boolean carried = mercury.forms().contains(FurtherForm.METHYL);
-        return section.isPresent() || carried ? Optional.of(new Fish(levels, carried)) : Optional.empty();
+        return section.isPresent() || carried
+                ? Optional.of(new Fish(levels, section.at("dams").texts(), carried))
+                : Optional.empty();
     }
 }

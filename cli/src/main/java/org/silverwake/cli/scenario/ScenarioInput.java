@@ -285,10 +285,11 @@ public record ScenarioInput(
         }
     }
 
-    /** Fish: trophic levels by species, in small letters, and whether the methylmercury they take up is carried. */
-    public record Fish(Map<String, TrophicLevel> species, boolean isMethylCarried) {
-        /** Copies the map. */
+    /** Fish: levels by species (small letters), features with a dam at their lower end, whether their methylmercury is carried. */
+    public record Fish(Map<String, TrophicLevel> species, List<String> dams, boolean isMethylCarried) {
+        /** Copies map and list. */
         public Fish {
+            dams = List.copyOf(dams);
             species = Collections.unmodifiableMap(new TreeMap<>(species));
         }
 
@@ -302,12 +303,11 @@ public record ScenarioInput(
     public record Background(double solidsContent) {}
 
     /**
-     * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s],
-     * dry tailings [kg/s] with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. WAD cyanide [kg/s], also
-     * by state, is empty where it is not known. The exchangeable share [-] is
-     * empty where it is not known, and is a share of what is in no further form; further shares [-] are those stated, of all
-     * its mercury; class shares [-] are by solids class, of grain-bound mercury and of tailings solids.
-     * Water [m3/s] is by state all the water the site adds to the river, effluent included.
+     * A discharge point. Exactly one of the three ways is present; each list is by state, in SI: mercury [kg/s], dry tailings [kg/s]
+     * with content [kg/kg], effluent [m3/s] with concentration [kg/m3]. WAD cyanide [kg/s], also by state, is empty where it is not
+     * known. The exchangeable share [-] is empty where it is not known, and is a share of what is in no further form; further
+     * shares [-] are those stated, of all its mercury; class shares [-] are by solids class, of grain-bound mercury and of
+     * tailings solids. Water [m3/s] is by state all the water the site adds to the river, effluent included.
      */
     public record Site(
             String where,

@@ -232,6 +232,9 @@ public final class ScenarioWriter {
     }
 
     private void fish() throws IOException {
+        if (input.fish().isPresent() && !input.fish().get().dams().isEmpty()) {
+            texts(FishSection.DAMS, input.fish().get().dams());
+        }
         if (input.fish().isPresent() && !input.fish().get().species().isEmpty()) {
             json.writeObjectFieldStart(FishSection.SPECIES);
             for (Map.Entry<String, TrophicLevel> each :

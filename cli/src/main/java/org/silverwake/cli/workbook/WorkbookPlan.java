@@ -32,6 +32,7 @@ final class WorkbookPlan {
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
             "history.order",
+            "fish.dams",
             "history.changes.*.sites",
             "reach-classes.*.guidelines",
             "reach-classes.*.values",

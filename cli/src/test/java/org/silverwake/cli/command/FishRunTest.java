@@ -25,6 +25,8 @@ class FishRunTest {
     private static final String HEAD = "code,longitude,latitude,date,medium,substance,value,unit,species,length\n";
     private static final String FISH = "F1,-20.08,-30,2026-06-01,fish,MeHg,0.4,mg/kg wet,pike,31\n";
 
+    private static final int SCENARIO = 2;
+
     /** Tables hold six digits. */
     private static final double PRINTED_PERCENT = 1e-3;
 
@@ -220,5 +222,27 @@ class FishRunTest {
                 .contains("fish.baf-4: 6.4 has no unit; give a partition coefficient")
                 .contains("fish.species.pike: \"5\" is not known; give 3 or 4")
                 .contains("fish.baf-5");
+    }
+
+    /** The site's methylmercury is in a and c; behind a dam at the end of b its fish keep to the clean creek. */
+    @Test
+    void damsKeepFishApart() {
+        String caution = "dams that keep fish apart are not known here";
+        assertThat(run("").all()).contains(caution);
+        assertThat(Double.parseDouble(creek().get("high [mg/kg wet]"))).isPositive();
+        assertThat(run("fish: {dams: [b]}\n").all()).doesNotContain(caution);
+        assertThat(creek().get("rests on")).isEqualTo("no methylmercury released or made within their range");
+        assertThat(messy.text("../out/run.json")).contains("\"rangeStopsAtDams\" : true", "\"fish.dams\" : [");
+    }
+
+    private Map<String, String> creek() {
+        return rows("fish.csv", "place", "", "feature", "b", "trophic level", "4")
+                .get(0);
+    }
+
+    @Test
+    void aDamOnNoFeatureIsRefused() {
+        does("check", "fish: {dams: [bb, c]}\n").refuses(SCENARIO, "fish.dams: bb is no feature of the river layer");
+        messy.does("run").refuses(SCENARIO, "fish.dams: bb is no feature of the river layer");
     }
 }

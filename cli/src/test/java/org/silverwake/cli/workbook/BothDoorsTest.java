@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -49,7 +50,16 @@ class BothDoorsTest {
                         .replace("start: 1996", "start: 2014")
                         .replace("years: 80", "years: 3\n  order: [dry, wet, dry, flood]")
                         .replaceAll("    (before|rush|closed).*\n", "")
-                        .concat("\nfish: {range: 8 km, species: {lamp perch: 4}}\n"));
+                        .replaceAll("use: \\[", "use: [USEPA-CN-acute, USEPA-FISH-MeHg, ")
+                        .concat("\nfish: {range: 8 km, species: {lamp perch: 4}, dams: [L042]}\n")
+                        .concat(
+                                "cyanide: {free-share: 0.6, loss-rate: {value: 0.3 1/d, by-state: {flood: 0.1 1/d}}}\n"));
+        Files.writeString(
+                text.resolve("sites.csv"),
+                Files.readString(text.resolve("sites.csv"))
+                        .replace(",note", ",cyanide_concentration,note")
+                        .replace("bank,", "bank,,")
+                        .replace("bank,,leach-tank", "bank,120 mg/L,leach-tank"));
         Path workbook = workbook(text, folder.resolve("lantern"));
         Map<String, byte[]> expected = run(text, folder.resolve("out"));
         Map<String, byte[]> found = run(workbook, folder.resolve("book"));
@@ -57,6 +67,8 @@ class BothDoorsTest {
                 .containsKeys("tables/bed.csv", "tables/years.csv", "tables/recovery.csv", "tables/fish.csv");
         assertThat(found.keySet()).isEqualTo(expected.keySet());
         expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+        assertThat(new String(expected.get("tables/balance.csv"), StandardCharsets.UTF_8))
+                .contains("lost,WAD cyanide");
     }
 
     private static Path workbook(Path into) throws IOException {

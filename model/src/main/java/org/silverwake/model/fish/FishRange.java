@@ -14,26 +14,34 @@ import org.silverwake.model.water.ReachTable;
 
 /**
  * How far the fish of a reach swim: all of the network within a length of way from the middle of the reach, up, down and into
- * tributaries, as far as there is water in some flow state. Dams do not stop it, as none are known.
+ * tributaries, as far as there is water in some flow state, and to the dams.
  */
 public final class FishRange {
     private final ReachTable reaches;
     private final double radius;
     private final IntPredicate passable;
+    private final IntPredicate isDam;
+
+    /** A range that no dam stops; its radius as below [m]. */
+    public FishRange(ReachTable reaches, double radius, IntPredicate passable) {
+        this(reaches, radius, passable, node -> false);
+    }
 
     /**
      * A range.
      *
      * @param radius length of way either way [m], above 0
      * @param passable reaches that have water
+     * @param isDam nodes at which a dam stands, which no fish passes, neither up nor down
      */
-    public FishRange(ReachTable reaches, double radius, IntPredicate passable) {
+    public FishRange(ReachTable reaches, double radius, IntPredicate passable, IntPredicate isDam) {
         if (!(radius > 0)) {
             throw new IllegalArgumentException("a fish's range of " + radius + " m is not allowed; give one above 0");
         }
         this.reaches = reaches;
         this.radius = radius;
         this.passable = passable;
+        this.isDam = isDam;
     }
 
     /**
@@ -55,7 +63,7 @@ public final class FishRange {
         open.add(new Step(half, network.toNode(reach)));
         while (!open.isEmpty()) {
             Step step = open.remove();
-            if (step.way() >= radius || nodes.putIfAbsent(step.node(), step.way()) != null) {
+            if (step.way() >= radius || isDam.test(step.node()) || nodes.putIfAbsent(step.node(), step.way()) != null) {
                 continue;
             }
             for (int next : around(network, step.node())) {

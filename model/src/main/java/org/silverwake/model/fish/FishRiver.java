@@ -6,6 +6,7 @@ package org.silverwake.model.fish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.water.ReachTable;
@@ -15,14 +16,16 @@ import org.silverwake.model.water.ReachTable;
  *
  * @param reaches its reaches
  * @param discharge mean over the year at each reach's end [m3/s]; 0 where there is never water
+ * @param dams nodes at which a dam stands
  * @param methyl methylmercury in filtered water; empty where it is not carried
  */
-record FishRiver(ReachTable reaches, List<Double> discharge, Optional<MethylWater> methyl) {
+record FishRiver(ReachTable reaches, List<Double> discharge, Set<Integer> dams, Optional<MethylWater> methyl) {
     FishRiver {
         discharge = List.copyOf(discharge);
+        dams = Set.copyOf(dams);
     }
 
-    static FishRiver of(SteadyResult result, boolean isMethylCarried) {
+    static FishRiver of(SteadyResult result, Set<Integer> dams, boolean isMethylCarried) {
         List<Double> discharge = new ArrayList<>();
         ReachTable reaches = result.input().hydraulics().reaches();
         for (int r = 0; r < reaches.size(); r++) {
@@ -36,7 +39,7 @@ record FishRiver(ReachTable reaches, List<Double> discharge, Optional<MethylWate
             discharge.add(mean);
         }
         return new FishRiver(
-                reaches, discharge, isMethylCarried ? Optional.of(MethylWater.of(result)) : Optional.empty());
+                reaches, discharge, dams, isMethylCarried ? Optional.of(MethylWater.of(result)) : Optional.empty());
     }
 
     boolean hasWater(int reach) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.network.RiverNetwork;
@@ -31,7 +32,8 @@ public final class FishRun {
     FishRun(FishRiver river, Settings settings, List<MeasuredFish> measured) {
         this.river = river;
         this.settings = settings;
-        this.range = new FishRange(river.reaches(), settings.value("fish.range"), river::hasWater);
+        this.range =
+                new FishRange(river.reaches(), settings.value("fish.range"), river::hasWater, river.dams()::contains);
         this.water = river.methyl().map(methyl -> methyl.over(range));
         for (MeasuredFish fish : measured) {
             stations.computeIfAbsent(fish.reach(), r -> new FishStation(r, settings.value("fish.measured-factor")))
@@ -43,12 +45,17 @@ public final class FishRun {
     /**
      * Computes fish of every reach.
      *
+     * @param dams nodes at which a dam stands
      * @param isMethylCarried whether the run carries methylmercury; without it there are only fish that were measured
      * @param measured fish that were measured
      */
     public static FishRun of(
-            SteadyResult result, Settings settings, boolean isMethylCarried, List<MeasuredFish> measured) {
-        return new FishRun(FishRiver.of(result, isMethylCarried), settings, measured);
+            SteadyResult result,
+            Settings settings,
+            Set<Integer> dams,
+            boolean isMethylCarried,
+            List<MeasuredFish> measured) {
+        return new FishRun(FishRiver.of(result, dams, isMethylCarried), settings, measured);
     }
 
     /** How far fish swim. */

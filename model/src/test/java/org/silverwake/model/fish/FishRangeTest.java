@@ -53,6 +53,19 @@ class FishRangeTest {
         assertThat(range.lengths(0)).containsOnly(Map.entry(0, 20000.0));
     }
 
+    /** A dam at the lower end of the second reach: no fish passes, from above or from below. */
+    @Test
+    void toTheDam() {
+        ReachTable chain = table(new int[] {0, 1, 2}, new int[] {1, 2, 3}, 4000, 6000, 30000);
+        int dam = chain.network().toNode(chain.network().reachOfInput(1));
+        FishRange range = new FishRange(chain, 10000, r -> true, node -> node == dam);
+        assertThat(length(chain, range, 1, 0)).isEqualTo(4000);
+        assertThat(length(chain, range, 1, 2)).isZero();
+        FishRange far = new FishRange(chain, 20000, r -> true, node -> node == dam);
+        assertThat(length(chain, far, 2, 2)).isEqualTo(30000);
+        assertThat(length(chain, far, 2, 1)).isZero();
+    }
+
     /** Down to a confluence and up the other river. */
     @Test
     void intoTributaries() {

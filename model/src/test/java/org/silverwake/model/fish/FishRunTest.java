@@ -39,7 +39,7 @@ class FishRunTest {
                 low.stream().map(c -> c * NANOGRAM_PER_LITER).toList(),
                 high.stream().map(c -> c * NANOGRAM_PER_LITER).toList(),
                 low.stream().map(c -> 0.0).toList());
-        return new FishRiver(table, java.util.Collections.nCopies(n, 1.0), Optional.of(water));
+        return new FishRiver(table, java.util.Collections.nCopies(n, 1.0), java.util.Set.of(), Optional.of(water));
     }
 
     private static FishRun run(FishRiver river, MeasuredFish... measured) {
@@ -142,7 +142,7 @@ class FishRunTest {
     void withoutMethylmercury() {
         FishRiver river = chain(List.of(0.1, 0.1), List.of(0.1, 0.1));
         FishRun run = run(
-                new FishRiver(river.reaches(), river.discharge(), Optional.empty()),
+                new FishRiver(river.reaches(), river.discharge(), river.dams(), Optional.empty()),
                 new MeasuredFish(0, TrophicLevel.FOUR, 0.4e-6));
         assertThat(run.isModelled()).isFalse();
         assertContent(content(run, 0, TrophicLevel.FOUR), 0.2, 0.4, 0.8);
