@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param quantity what is drawn, without its unit, as "whole inorganic Hg in surface water"
  * @param unit unit of all values, as "ng/L"
  * @param start name of where the path begins; the axis reads "distance downstream from {start} [km]"
+ * @param ofBounds whether low and high are the two bounds, else estimates of one answer
  * @param stretches parts of the path with values, in order; between them are gaps
  * @param gaps parts without values, and why
  * @param marks sites, tributaries and places along the path
@@ -29,6 +30,7 @@ public record Profile(
         String quantity,
         String unit,
         String start,
+        boolean ofBounds,
         List<Stretch> stretches,
         List<Gap> gaps,
         List<Mark> marks,
@@ -51,7 +53,7 @@ public record Profile(
         }
     }
 
-    /** A profile without samples. */
+    /** A profile of the two bounds without samples. */
     public Profile(
             String title,
             String subtitle,
@@ -64,7 +66,20 @@ public record Profile(
             List<GuidelineValue> guidelines,
             String caution,
             String imprint) {
-        this(title, subtitle, quantity, unit, start, stretches, gaps, marks, guidelines, List.of(), caution, imprint);
+        this(
+                title,
+                subtitle,
+                quantity,
+                unit,
+                start,
+                true,
+                stretches,
+                gaps,
+                marks,
+                guidelines,
+                List.of(),
+                caution,
+                imprint);
     }
 
     /** A part of the path without a gap: points in downstream order; two at one distance make a step, as at a confluence. */

@@ -10,8 +10,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.ChartRenderingInfo;
-import org.jfree.chart.JFreeChart;
 
 /**
  * Draws a reach profile, 8 by 5 inches: both bounds as a band on a decade axis, guideline values named at the right, sites,
@@ -65,7 +63,12 @@ public final class ProfileChart {
                 profile.title(), profile.quantity() + ", " + profile.unit() + " \u2013 " + profile.subtitle(), text);
         double right =
                 ChartPage.WIDTH - ChartPage.MARGIN - (profile.guidelines().isEmpty() ? 0 : GUTTER);
-        List<Optional<MarkLabels.Placed>> names = placeNames(profile, text, ChartPage.MARGIN + axisWidth, right);
+        List<Optional<MarkLabels.Placed>> names = placeNames(
+                profile,
+                text,
+                ChartPage.MARGIN + axisWidth,
+                right,
+                new MarkLabels(ChartPage.MARGIN, ChartPage.WIDTH - ChartPage.MARGIN, NAME_GAP, MOST_ROWS));
         int rows = names.stream()
                 .flatMap(Optional::stream)
                 .mapToInt(p -> p.row() + 1)
@@ -103,20 +106,17 @@ public final class ProfileChart {
 
     /** Draws axes, band and lines into a box; the area between the axes. */
     private Rectangle2D plot(Profile profile, Decades decades, Graphics2D g, double axisWidth, Rectangle2D box) {
-        JFreeChart chart = ProfilePlot.of(profile, decades, regular, axisWidth, AXIS_HEIGHT);
-        ChartRenderingInfo info = new ChartRenderingInfo();
-        chart.draw(g, box, info);
-        return info.getPlotInfo().getDataArea();
+        return ProfilePlot.draw(ProfilePlot.of(profile, decades, regular), axisWidth, AXIS_HEIGHT, regular, g, box);
     }
 
-    private static List<Optional<MarkLabels.Placed>> placeNames(
-            Profile profile, PageText text, double left, double right) {
+    static List<Optional<MarkLabels.Placed>> placeNames(
+            Profile profile, PageText text, double left, double right, MarkLabels room) {
         Font font = text.regular(ProfileMarks.NAME_SIZE);
         List<MarkLabels.Wanted> wanted = profile.marks().stream()
                 .map(m -> new MarkLabels.Wanted(
                         left + (right - left) * m.kilometers() / profile.length(), text.width(m.name(), font), rank(m)))
                 .toList();
-        return new MarkLabels(ChartPage.MARGIN, ChartPage.WIDTH - ChartPage.MARGIN, NAME_GAP, MOST_ROWS).place(wanted);
+        return room.place(wanted);
     }
 
     private static int rank(Profile.Mark mark) {

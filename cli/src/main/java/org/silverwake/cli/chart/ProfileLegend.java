@@ -27,15 +27,35 @@ final class ProfileLegend {
 
     private record Entry(String words, double signWidth, Sign sign) {}
 
-    ProfileLegend(Profile profile, PageText text) {
+    private ProfileLegend(PageText text) {
         this.text = text;
         this.g = text.graphics();
-        entries.add(new Entry("carried through: the bed keeps little or nothing", SWATCH, this::high));
-        entries.add(new Entry("laid down: what settles stays", SWATCH, this::low));
+    }
+
+    /** Of the kinds of marks alone. */
+    static ProfileLegend ofMarks(Profile profile, PageText text) {
+        ProfileLegend legend = new ProfileLegend(text);
+        legend.marks(profile);
+        return legend;
+    }
+
+    ProfileLegend(Profile profile, PageText text) {
+        this(text);
+        entries.add(new Entry(
+                profile.ofBounds() ? "carried through: the bed keeps little or nothing" : "high estimate",
+                SWATCH,
+                this::high));
+        entries.add(
+                new Entry(profile.ofBounds() ? "laid down: what settles stays" : "low estimate", SWATCH, this::low));
         if (profile.hasBed()) {
             entries.add(new Entry("with the bed: it takes in and gives back", SWATCH, this::withBed));
         }
         entries.add(new Entry("background alone", SWATCH, this::background));
+        marks(profile);
+        samples(profile);
+    }
+
+    private void marks(Profile profile) {
         for (Profile.Mark.Kind kind : Profile.Mark.Kind.values()) {
             if (profile.marks().stream().anyMatch(m -> m.kind() == kind)) {
                 entries.add(new Entry(
@@ -44,7 +64,6 @@ final class ProfileLegend {
                         (x, y) -> ProfileMarks.symbol(g, kind, x + ProfileMarks.SYMBOL / 2, y)));
             }
         }
-        samples(profile);
     }
 
     private void samples(Profile profile) {

@@ -98,9 +98,7 @@ final class ProfileMarks {
             Profile.Mark mark = profile.marks().get(i);
             double x = x(mark.kilometers());
             double upper = area.getY() - SYMBOL;
-            g.setColor(Ink.MARK);
-            g.setStroke(mark.kind() == Profile.Mark.Kind.SITE ? Ink.THIN : Ink.DASHED);
-            g.draw(new Line2D.Double(x, area.getY(), x, area.getMaxY()));
+            line(mark);
             if (names.get(i).isPresent()) {
                 double baseline = upper - 3 - names.get(i).get().row() * row;
                 g.setStroke(Ink.HAIR);
@@ -114,6 +112,18 @@ final class ProfileMarks {
             }
             symbol(g, mark.kind(), x, area.getY() - SYMBOL / 2);
         }
+    }
+
+    /** Lines of all marks alone. */
+    void lines() {
+        profile.marks().forEach(this::line);
+    }
+
+    private void line(Profile.Mark mark) {
+        double x = x(mark.kilometers());
+        g.setColor(Ink.MARK);
+        g.setStroke(mark.kind() == Profile.Mark.Kind.SITE ? Ink.THIN : Ink.DASHED);
+        g.draw(new Line2D.Double(x, area.getY(), x, area.getMaxY()));
     }
 
     static void symbol(Graphics2D g, Profile.Mark.Kind kind, double x, double y) {

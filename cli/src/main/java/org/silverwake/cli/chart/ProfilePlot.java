@@ -6,12 +6,15 @@ package org.silverwake.cli.chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.LogAxis;
@@ -42,8 +45,8 @@ final class ProfilePlot {
 
     private ProfilePlot() {}
 
-    /** A chart whose axes take the given room [points], so that what is drawn around it knows where it lies. */
-    static JFreeChart of(Profile profile, Decades decades, Font regular, double axisWidth, double axisHeight) {
+    /** Axes, band and lines of a profile. */
+    static XYPlot of(Profile profile, Decades decades, Font regular) {
         XYPlot plot = new XYPlot();
         plot.setDomainAxis(distanceAxis(profile, regular));
         plot.setRangeAxis(valueAxis(profile, decades, regular));
@@ -65,6 +68,15 @@ final class ProfilePlot {
                         renderer(profile, Ink.WITH_BED, Ink.BED));
             }
         }
+        return plot;
+    }
+
+    /**
+     * Draws a plot into a box, with fixed room for its axes [points], so that what is drawn around it knows where it lies; the
+     * area between the axes.
+     */
+    static Rectangle2D draw(
+            XYPlot plot, double axisWidth, double axisHeight, Font regular, Graphics2D g, Rectangle2D box) {
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinesVisible(false);
         plot.setRangeGridlinePaint(Ink.GRID);
@@ -84,7 +96,9 @@ final class ProfilePlot {
         JFreeChart chart = new JFreeChart(null, regular, plot, false);
         chart.setBackgroundPaint(null);
         chart.setPadding(RectangleInsets.ZERO_INSETS);
-        return chart;
+        ChartRenderingInfo info = new ChartRenderingInfo();
+        chart.draw(g, box, info);
+        return info.getPlotInfo().getDataArea();
     }
 
     private static void add(XYPlot plot, XYSeriesCollection lines, XYLineAndShapeRenderer renderer) {
@@ -93,7 +107,7 @@ final class ProfilePlot {
         plot.setRenderer(next, renderer);
     }
 
-    private static ValueAxis distanceAxis(Profile profile, Font regular) {
+    static ValueAxis distanceAxis(Profile profile, Font regular) {
         NumberAxis axis = new NumberAxis("distance downstream from " + profile.start() + " [km]");
         axis.setRange(0, Math.max(profile.length(), Double.MIN_NORMAL));
         axis.setNumberFormatOverride(plain());
@@ -113,7 +127,7 @@ final class ProfilePlot {
         return axis;
     }
 
-    private static void style(ValueAxis axis, Font regular) {
+    static void style(ValueAxis axis, Font regular) {
         axis.setLabelFont(regular.deriveFont((float) AXIS_LABEL));
         axis.setTickLabelFont(regular.deriveFont((float) TICK_LABEL));
         axis.setLabelPaint(Ink.TEXT);

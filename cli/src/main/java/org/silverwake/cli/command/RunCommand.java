@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
@@ -70,6 +71,7 @@ public final class RunCommand implements Callable<Integer> {
             Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
+            FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             YearsPictures.draw(outcome, folder.path().resolve("years"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);

@@ -84,6 +84,12 @@ final class Along {
         return gaps;
     }
 
+    /** Whether the river divides on the way, so that one of its arms is followed. */
+    boolean isByOneArm() {
+        RiverNetwork network = outcome.basin().network();
+        return path.stream().anyMatch(r -> network.outCount(network.toNode(r)) > 1);
+    }
+
     /** Sites, places and tributaries. */
     List<Profile.Mark> marks() {
         Set<Integer> onPath = new HashSet<>(path);

@@ -70,11 +70,12 @@ final class FormMaps {
         if (!values.has(state, reach)) {
             return new ReachMark(UNKNOWN, false, false, false);
         }
-        double high = values.high(state, reach);
-        int decade = decades.of(high);
+        int decade = decades.of(values.high(state, reach));
         boolean doubtful = decade == REST && outcome.breaks().doubt(reach).isPresent();
-        boolean apart = decade < REST && high > outcome.screening().rule().boundsRatio() * values.low(state, reach);
-        boolean nearBank = values.isOfWater()
+        boolean apart = decade < REST
+                && values.isApart(state, reach, outcome.screening().rule().boundsRatio());
+        boolean nearBank = decade < REST
+                && values.isOfWater()
                 && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach);
         return new ReachMark(doubtful ? UNKNOWN : decade, apart, nearBank, false);
     }
@@ -109,7 +110,7 @@ final class FormMaps {
                 marks,
                 MapPoints.of(outcome, withSites),
                 List.of(),
-                "This map says how much there is, not whether it is too much: the maps of guideline values say that.",
+                "Nothing: this map says how much there is, not whether it is too much. Maps of guideline values say that.",
                 Cautions.of(outcome),
                 project.preparedBy(),
                 project.date(),

@@ -11,6 +11,7 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput.ShownForm;
 import org.silverwake.cli.scenario.ScenarioInput.ShownMedium;
 import org.silverwake.model.transport.BedAnswer;
+import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SampledPart;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SuspendedValues;
@@ -148,6 +149,27 @@ final class FormValues {
             sum += bed().content(reach, form, variant);
         }
         return sum;
+    }
+
+    /** Whether low and high span the two bounds, which the bed's own answer does not. */
+    boolean isOfBounds() {
+        return medium != ShownMedium.BED_SEDIMENT && result.bounds(part).size() > 1;
+    }
+
+    /** Whether bounds of water differ by more than a ratio though nothing but what the bed gives back is unknown. */
+    boolean isApart(int state, int reach, double ratio) {
+        boolean apart = false;
+        for (int v = 0; isOfWater() && v < result.variants(); v++) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = 0;
+            for (Bound bound : result.bounds(part)) {
+                double here = result.largest(bound, v, state, reach, part);
+                low = Math.min(low, here);
+                high = Math.max(high, here);
+            }
+            apart |= high > ratio * low;
+        }
+        return apart;
     }
 
     /** Highest anywhere in any flow state. */

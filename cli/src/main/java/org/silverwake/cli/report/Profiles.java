@@ -90,6 +90,7 @@ public final class Profiles {
                 view.quantity(),
                 "ng/L",
                 wanted.from(),
+                result.bounds(view.part()).size() > 1,
                 stretches,
                 along.gaps(wet, "no water"),
                 along.marks(),
@@ -119,9 +120,11 @@ public final class Profiles {
                 values.words(),
                 values.unit(),
                 wanted.from(),
+                values.isOfBounds(),
                 stretches,
                 along.gaps(has, "not assessed"),
                 along.marks(),
+                List.of(),
                 List.of(),
                 caution(withSites),
                 project.preparedBy() + ", " + project.date());
@@ -142,8 +145,9 @@ public final class Profiles {
             return Optional.empty();
         }
         Profile.Range all = range(result.bounds(view.part()), view, cell, place, state);
-        Optional<Profile.Range> withBed =
-                result.bedAnswer().map(bed -> range(List.of(Bound.WITH_BED), view, cell, place, state));
+        Optional<Profile.Range> withBed = result.bounds(view.part()).size() > 2
+                ? Optional.of(range(List.of(Bound.WITH_BED), view, cell, place, state))
+                : Optional.empty();
         StateSolution solution = result.solution(Bound.CARRIED_THROUGH, state);
         double background = solution.background(view.part(), cell, place);
         return Optional.of(new Profile.Point(at, all.low(), all.high(), background * NANOGRAMS_PER_LITER, withBed));

@@ -156,6 +156,7 @@ class ProfileChartTest {
                 bare.quantity(),
                 bare.unit(),
                 bare.start(),
+                bare.ofBounds(),
                 bare.stretches(),
                 bare.gaps(),
                 bare.marks(),

@@ -71,6 +71,38 @@ class BothDoorsTest {
                 .contains("lost,WAD cyanide");
     }
 
+    @Test
+    void sameTablesWithFurtherForms() throws IOException {
+        Path text = DemoCopy.into(folder.resolve("text"));
+        Files.writeString(
+                text.resolve("scenario.yaml"),
+                Files.readString(LANTERN.resolve("scenario.yaml")).replace("\noutputs:\n", """
+
+                                mercury:
+                                  forms: [methyl]
+                                  oxidation-rate: 0.5 1/d
+                                  demethylation-rate: {value: 0.1 1/d, by-state: {dry: 0.05 1/d}}
+                                  droplets: {fine: {diameter: 5 um, share: 0.3}, coarse: {diameter: 80 um, share: 0.7}}
+                                outputs:
+                                  forms: [complex, methyl]
+                                  form-media: [whole-water]
+                                """));
+        Path sites = text.resolve("sites.csv");
+        String table = Files.readString(sites)
+                .replaceAll("(name,.*)\n", "$1,share_droplets,share_complex\n")
+                .replaceAll("(Sconce.*)\n", "$1,0.4,\n")
+                .replaceAll("(Girandole.*)\n", "$1,,0.9\n");
+        Files.writeString(sites, table.replaceAll("(?m)^(?!name,|Sconce|Girandole)(.+)$", "$1,,"));
+        Path workbook = workbook(text, folder.resolve("lantern"));
+        SmallWorkbook.assertSame(text, workbook);
+        Map<String, byte[]> expected = run(text, folder.resolve("out"));
+        Map<String, byte[]> found = run(workbook, folder.resolve("book"));
+        assertThat(expected).containsKey("tables/forms.csv");
+        assertThat(folder.resolve("book/maps/complex-whole-water-dry.png")).exists();
+        assertThat(found.keySet()).isEqualTo(expected.keySet());
+        expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+    }
+
     private static Path workbook(Path into) throws IOException {
         return workbook(LANTERN, into);
     }

@@ -70,6 +70,19 @@ class WrongWorkbooksTest {
                         "Sites!G6: holds the date 2026-03-04, into which spreadsheet programs turn numbers such as 1.5; set the"
                                 + " cell's format to number and type it again"),
                 wrong(
+                        "a share of a form above 1",
+                        b -> b.number("[Sites|share_complex|6]", "1.5"),
+                        "[Sites|share_complex|6] share_complex: 1.5 is not allowed; give 0 to 1"),
+                wrong(
+                        "an unknown form",
+                        b -> b.text("[Settings|mercury.forms]", "cyanide"),
+                        "[Settings|mercury.forms] mercury.forms[1]: \"cyanide\" is not known; give elemental or methyl or complex or droplets"),
+                wrong(
+                        "an unknown form to be drawn",
+                        b -> b.text("[Project|outputs.forms]", "MeHg"),
+                        "[Project|outputs.forms] outputs.forms[1]: \"MeHg\" is not known; give divalent or grain-bound or droplets or complex"
+                                + " or elemental or methyl"),
+                wrong(
                         "a word for a number",
                         b -> b.text("[Sites|release|6]", "about ten"),
                         "[Sites|release|6] release: \"about ten kg/yr\" is not a mass per time; give a number and one of kg/s, g/s, mg/s,"
