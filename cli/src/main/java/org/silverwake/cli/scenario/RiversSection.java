@@ -51,10 +51,14 @@ final class RiversSection {
         ScenarioValue section = rivers.at("kinds");
         Map<String, ReachKind> kinds = new LinkedHashMap<>();
         for (String word : section.names()) {
-            section.at(word)
-                    .choiceOf("rivers.kinds.*")
-                    .flatMap(ReachKind::find)
-                    .ifPresent(kind -> kinds.put(word, kind));
+            ScenarioValue value = section.at(word);
+            Optional<String> text = value.text();
+            Optional<ReachKind> kind = text.flatMap(ReachKind::find);
+            kind.ifPresent(found -> kinds.put(word, found));
+            if (text.isPresent() && kind.isEmpty()) {
+                value.problem("\"" + text.get() + "\" is not known; give "
+                        + String.join(" or ", KeyTable.require("rivers.kinds.*").choices()));
+            }
         }
         if (section.isPresent() && !rivers.atPath("columns.kind").isPresent()) {
             section.problem("says what values mean, but rivers.columns.kind, the column that holds them, is missing");

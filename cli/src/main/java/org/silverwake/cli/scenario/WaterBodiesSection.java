@@ -73,7 +73,7 @@ final class WaterBodiesSection {
         keys.add(word(
                 POLYGONS + "kind", Kind.TEXT, "still water", "column with its kind, in the words of rivers.kinds"));
         keys.add(word(POLYGONS + "depth.column", Kind.TEXT, "from the table", "column with the mean depth"));
-        keys.add(word(POLYGONS + "depth.unit", Kind.UNIT, "required", "its unit: " + Dimension.LENGTH.accepted()));
+        keys.add(word(POLYGONS + "depth.unit", Kind.UNIT, "required", "its unit, such as m or ft"));
         keys.add(word(POLYGONS + "depth.missing", Kind.TEXT, NONE, "value or list of values that mean missing"));
     }
 
