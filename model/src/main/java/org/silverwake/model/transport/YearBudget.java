@@ -5,6 +5,9 @@ package org.silverwake.model.transport;
 
 /** Where mercury went in a time, member by member [kg]; every term is added up by itself. */
 final class YearBudget {
+    /** What is left of less is not held against closure [kg]: far below one atom doubles have no digits left to close with. */
+    private static final double NOTHING = 1e-200;
+
     private final int members;
     private final double[][] amount;
     private final double[] began;
@@ -111,7 +114,7 @@ final class YearBudget {
             for (Term term : Term.values()) {
                 left -= term == Term.ENTERED ? 0 : amount(term, m);
             }
-            worst = Math.max(worst, in == 0 ? 0 : Math.abs(left) / in);
+            worst = Math.max(worst, Math.abs(left) / Math.max(in, NOTHING));
         }
         return worst;
     }
