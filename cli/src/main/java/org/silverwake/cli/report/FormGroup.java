@@ -71,11 +71,6 @@ record FormGroup(ShownForm form, List<Integer> states) {
         };
     }
 
-    /** All of it that the water carries, droplets of all sizes too. */
-    SampledPart all() {
-        return (layout, state, filtered) -> states.contains(state) ? 1 : 0;
-    }
-
     /** What a sample of a medium holds of it. */
     SampledPart in(ShownMedium medium) {
         return (layout, state, filtered) -> {

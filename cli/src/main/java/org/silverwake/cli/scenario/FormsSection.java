@@ -5,6 +5,7 @@ package org.silverwake.cli.scenario;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -113,6 +114,7 @@ final class FormsSection {
         if (Math.abs(sum - 1) > StatesSection.SHARE_TOLERANCE) {
             section.problem("share sums to " + Key.show(sum) + "; give shares that sum to 1");
         }
+        droplets.sort(Comparator.comparingDouble(DropletClass::diameter)); // whichever door they came by
         return droplets;
     }
 }

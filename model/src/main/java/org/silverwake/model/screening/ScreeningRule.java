@@ -12,7 +12,8 @@ import org.silverwake.model.input.Settings;
  *
  * @param factorWaterBed stated factor for water and solids [-], at least 1
  * @param factorFish stated factor for fish [-], at least 1
- * @param boundsRatio ratio of the bounds above which a reach is hatched [-], at least 1
+ * @param boundsRatio ratio of the bounds above which a reach is hatched [-], at least 1; not of fish, whose range is wide by
+ *     their own factors
  */
 public record ScreeningRule(double factorWaterBed, double factorFish, double boundsRatio) {
     /** Refuses factors below 1. */
@@ -87,7 +88,7 @@ public record ScreeningRule(double factorWaterBed, double factorFish, double bou
                 answer,
                 Optional.empty(),
                 low > 1,
-                band.high() > boundsRatio * band.low(),
+                guideline.observable().medium() != Medium.FISH && band.high() > boundsRatio * band.low(),
                 band.background() > guideline.value());
     }
 }
