@@ -60,7 +60,7 @@ final class RiversSection {
                         + String.join(" or ", KeyTable.require("rivers.kinds.*").choices()));
             }
         }
-        if (section.isPresent() && !rivers.atPath("columns.kind").isPresent()) {
+        if (!section.names().isEmpty() && !rivers.atPath("columns.kind").isPresent()) {
             section.problem("says what values mean, but rivers.columns.kind, the column that holds them, is missing");
         }
         return kinds;

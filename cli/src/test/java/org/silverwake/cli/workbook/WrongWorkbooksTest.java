@@ -180,8 +180,8 @@ class WrongWorkbooksTest {
                         "More keys!C5 title: is written twice; keep one"),
                 wrong(
                         "a river column without its name",
-                        b -> b.blank("[River columns|column|8]"),
-                        "[River columns|column|8] rivers.columns.drainage-area.column: is missing; give it (column of the river layer)"),
+                        b -> b.blank("[River columns|column|9]"),
+                        "[River columns|column|9] rivers.columns.drainage-area.column: is missing; give it (column of the river layer)"),
                 // sheets
                 wrong(
                         "merged rows",
