@@ -20,6 +20,7 @@ import org.silverwake.model.water.Cells;
 public final class BedAnswer {
     private final BedWater over;
     private final Cells cells;
+    private final ReachCells reachCells;
     private final StateLayout layout;
     private final int variants;
     private final BedStocks stocks;
@@ -31,6 +32,7 @@ public final class BedAnswer {
         this.over = over;
         this.afterYears = afterYears;
         this.cells = over.cells();
+        this.reachCells = new ReachCells(over.input(), cells);
         this.layout = over.input().layout();
         this.variants = over.input().variantCount();
         this.stocks = stocks;
@@ -141,7 +143,7 @@ public final class BedAnswer {
     }
 
     private int[] cellsOf(int reach) {
-        return over.input().hydraulics().cellsOf(reach, cells);
+        return reachCells.of(reach);
     }
 
     /** Whether a reach has a bed: it carries water at some time. */

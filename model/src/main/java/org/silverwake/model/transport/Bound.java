@@ -14,8 +14,17 @@ public enum Bound {
     /** The bed that all flow states share takes in and gives back. */
     WITH_BED;
 
+    private static final List<Bound> BOTH = List.of(LAID_DOWN, CARRIED_THROUGH);
+
+    private static final List<Bound> ALL = List.of(values());
+
     /** The two bounds, which every run has. */
     public static List<Bound> both() {
-        return List.of(LAID_DOWN, CARRIED_THROUGH);
+        return BOTH;
+    }
+
+    /** The two bounds and that with a bed. */
+    static List<Bound> all() {
+        return ALL;
     }
 }

@@ -30,6 +30,7 @@ public final class SteadyResult {
     private final TransportInput input;
     private final StateLayout layout;
     private final Cells cells;
+    private final ReachCells reachCells;
     private final List<StateSolution> laidDown;
     private final List<StateSolution> carried;
     private final Optional<BedAnswer> bed;
@@ -44,6 +45,7 @@ public final class SteadyResult {
         this.input = input;
         this.layout = input.layout();
         this.cells = cells;
+        this.reachCells = new ReachCells(input, cells);
         this.laidDown = List.copyOf(laidDown);
         this.carried = List.copyOf(carried);
         this.bed = bed;
@@ -66,7 +68,7 @@ public final class SteadyResult {
 
     /** Cells whose water is that of a reach: its own, or those that hold the volume of its still water. */
     int[] cellsOf(int reach) {
-        return input.hydraulics().cellsOf(reach, cells);
+        return reachCells.of(reach);
     }
 
     /** The input. */
@@ -94,7 +96,7 @@ public final class SteadyResult {
 
     /** Both bounds, and that with a bed where it is modelled. */
     public List<Bound> bounds() {
-        return bed.isPresent() ? List.of(Bound.values()) : Bound.both();
+        return bed.isPresent() ? Bound.all() : Bound.both();
     }
 
     /** Those that tell of a part of a sample: of MeHg, which beds make, the two without a bed tell nothing where there is one. */

@@ -49,11 +49,16 @@ public final class SteadyRun {
         List<BackgroundSweep> backgrounds = new ArrayList<>();
         for (int s = 0; s < input.stateCount(); s++) {
             double[] above = result.releasedAbove(s);
-            waters.add(StateHydraulics.of(input.hydraulics(), finer, s));
-            backgrounds.add(BackgroundSweep.run(input, finer, waters.get(s)));
+            StateHydraulics water = StateHydraulics.of(input.hydraulics(), finer, s);
+            BackgroundSweep background = BackgroundSweep.run(input, finer, water);
+            if (input.bed().isPresent()) {
+                waters.add(water);
+                backgrounds.add(background);
+            }
             for (Bound bound : Bound.both()) {
-                // one at a time: a large network would not hold them all
-                StateSolution fine = StateSolution.solve(input, finer, waters.get(s), backgrounds.get(s), bound);
+                // one at a time, and no state's water longer than the bed needs it: a large network would not hold them
+                // all
+                StateSolution fine = StateSolution.solve(input, finer, water, background, bound);
                 requireClosed(s, bound, fine);
                 worst = Math.max(worst, change(result.solution(bound, s), fine, above));
             }

@@ -19,6 +19,7 @@ import org.silverwake.model.water.Cells;
 public final class YearsResult {
     private final TransportInput input;
     private final Cells cells;
+    private final ReachCells reachCells;
     private final StateLayout layout;
     private final int reaches;
     private final int years;
@@ -38,6 +39,7 @@ public final class YearsResult {
     YearsResult(TransportInput input, Cells cells, int years, List<SampledPart> parts) {
         this.input = input;
         this.cells = cells;
+        this.reachCells = new ReachCells(input, cells);
         this.layout = input.layout();
         this.reaches = input.hydraulics().reaches().size();
         this.years = years;
@@ -75,7 +77,7 @@ public final class YearsResult {
     private double buried(BedWater over, int reach) {
         double sum = 0;
         double length = 0;
-        for (int c : input.hydraulics().cellsOf(reach, cells)) {
+        for (int c : reachCells.of(reach)) {
             sum += over.solids().motion().burial(c) * cells.length(c);
             length += cells.length(c);
         }
@@ -88,7 +90,7 @@ public final class YearsResult {
             total[v][reach] = 0;
             made[v][reach] = 0;
         }
-        for (int c : input.hydraulics().cellsOf(reach, cells)) {
+        for (int c : reachCells.of(reach)) {
             double solids = over.exchange().solids(c);
             if (solids > 0) {
                 length += cells.length(c);
