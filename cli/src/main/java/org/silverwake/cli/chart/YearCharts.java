@@ -121,7 +121,11 @@ public final class YearCharts {
         g.setStroke(Ink.MEDIUM);
         g.draw(new Line2D.Double(x, y - LEGEND / 2, x + SWATCH, y - LEGEND / 2));
         text.draw(
-                "low estimate: they differ where the form of mercury is not known", font, Ink.TEXT, x + SWATCH + 4, y);
+                "low estimate: they differ where the form of mercury is not known, and in fish by how much they take up",
+                font,
+                Ink.TEXT,
+                x + SWATCH + 4,
+                y);
     }
 
     private void panel(YearCourse course, YearCourse.Panel panel, boolean last, PageText text, Rectangle2D box) {

@@ -41,7 +41,7 @@ final class Recoveries {
             return Optional.empty();
         }
         var row = outcome.screening().row(guideline, reach);
-        if (row.values().isEmpty()) {
+        if (row.values().isEmpty() || !run.isKnown(guideline.observable().medium(), reach)) {
             return Optional.empty();
         }
         YearBand band = run.band(guideline).orElseThrow();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.text.Numbers;
@@ -50,7 +51,7 @@ final class RecoveryClasses {
         return now;
     }
 
-    /** The value that maps show, and the first one of beds, which recover last; all on request. */
+    /** The value that maps show, and the first ones of beds, which recover last, and of fish; all on request. */
     Set<Guideline> drawn(boolean all) {
         List<Guideline> possible = Recoveries.guidelines(outcome, run);
         Set<Guideline> drawn = new LinkedHashSet<>();
@@ -58,10 +59,12 @@ final class RecoveryClasses {
             drawn.addAll(possible);
         } else {
             Shown.guideline(outcome).filter(possible::contains).ifPresent(drawn::add);
-            possible.stream()
-                    .filter(g -> g.observable().averaging() == Averaging.BED)
-                    .findFirst()
-                    .ifPresent(drawn::add);
+            for (Averaging averaging : List.of(Averaging.BED, Averaging.FISH)) {
+                possible.stream()
+                        .filter(g -> g.observable().averaging() == averaging)
+                        .findFirst()
+                        .ifPresent(drawn::add);
+            }
         }
         return drawn;
     }
@@ -80,7 +83,14 @@ final class RecoveryClasses {
         return classes;
     }
 
-    ReachShade shade(Guideline guideline, int reach) {
+    /** Of all reaches. */
+    List<ReachShade> shades(Guideline guideline) {
+        return IntStream.range(0, outcome.basin().network().size())
+                .mapToObj(reach -> shade(guideline, reach))
+                .toList();
+    }
+
+    private ReachShade shade(Guideline guideline, int reach) {
         if (outcome.screening().isLeftOut(guideline, reach)) {
             return ReachShade.DOES_NOT_APPLY;
         }
@@ -103,17 +113,17 @@ final class RecoveryClasses {
         return years <= SOON ? ReachShade.MAY_BE_ABOVE : years <= LATE ? ReachShade.LIKELY_ABOVE : ReachShade.ABOVE;
     }
 
-    /** People and river by class, a line each. */
-    List<String> summary(Guideline guideline) {
+    /** People and river by class, a line each, from the classes of all reaches. */
+    List<String> summary(List<ReachShade> shades) {
         Map<ReachShade, Double> lengths = new EnumMap<>(ReachShade.class);
         for (int r = 0; r < outcome.basin().network().size(); r++) {
-            lengths.merge(shade(guideline, r), outcome.basin().table().length(r), Double::sum);
+            lengths.merge(shades.get(r), outcome.basin().table().length(r), Double::sum);
         }
         Map<ReachShade, Integer> people = new EnumMap<>(ReachShade.class);
         var places = outcome.basin().points("place");
         for (int i = 0; i < places.size(); i++) {
             int number = outcome.scenario().places().get(i).people().orElse(0);
-            people.merge(shade(guideline, outcome.basin().reachAt(places.get(i))), number, Integer::sum);
+            people.merge(shades.get(outcome.basin().reachAt(places.get(i))), number, Integer::sum);
         }
         List<String> lines = new ArrayList<>();
         for (LineClass each : classes(lengths.containsKey(ReachShade.DOES_NOT_APPLY))) {

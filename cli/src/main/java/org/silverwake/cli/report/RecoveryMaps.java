@@ -21,7 +21,6 @@ import org.silverwake.model.screening.Guideline;
 
 /** Maps of how long recovery takes: years from the work's date until the high estimate is below a value for good. */
 final class RecoveryMaps {
-
     private final Outcome outcome;
     private final YearsRun run;
     private final boolean withSites;
@@ -49,24 +48,22 @@ final class RecoveryMaps {
 
     private MapSheet sheet(Guideline guideline) {
         ScenarioInput.Project project = outcome.scenario().project();
+        List<ReachShade> shades = classes.shades(guideline);
         List<ReachMark> marks = new ArrayList<>();
-        boolean leftOut = false;
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
             int reach = outcome.basin().network().reachOfInput(i);
-            ReachShade shade = classes.shade(guideline, reach);
-            leftOut |= shade == ReachShade.DOES_NOT_APPLY;
             boolean fromBackground = Recoveries.of(outcome, run, guideline, reach)
                     .filter(Recoveries.Range::fromBackground)
                     .isPresent();
-            marks.add(new ReachMark(RecoveryClasses.ORDER.indexOf(shade), false, false, fromBackground));
+            marks.add(new ReachMark(RecoveryClasses.ORDER.indexOf(shades.get(reach)), false, false, fromBackground));
         }
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
         MapSheet sheet = new MapSheet(
                 project.title(),
                 "How long until below the guideline: " + guideline.observable().words(),
                 "Years from " + classes.now() + " until the high estimate is below",
-                classes.classes(leftOut),
-                new MapSheet.Summary("People and river by this estimate", classes.summary(guideline)),
+                classes.classes(shades.contains(ReachShade.DOES_NOT_APPLY)),
+                new MapSheet.Summary("People and river by this estimate", classes.summary(shades)),
                 marks,
                 MapPoints.of(outcome, withSites),
                 List.of(new GuidelineLine(

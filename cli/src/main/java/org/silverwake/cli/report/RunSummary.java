@@ -71,7 +71,7 @@ public final class RunSummary {
             print.println("  How long from " + classes.now() + " until the high estimate is below "
                     + guideline.displayName() + " (" + guideline.printed() + ", "
                     + guideline.observable().words() + "):");
-            classes.summary(guideline).forEach(line -> print.println("    " + line));
+            classes.summary(classes.shades(guideline)).forEach(line -> print.println("    " + line));
         }
     }
 

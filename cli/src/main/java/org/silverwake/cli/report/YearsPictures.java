@@ -19,8 +19,10 @@ import org.silverwake.cli.chart.YearCourse;
 import org.silverwake.cli.chart.YearStack;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
+import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
 import org.silverwake.geo.map.Fonts;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
@@ -107,6 +109,20 @@ public final class YearsPictures {
                 guidelines.stream()
                         .filter(g -> g.observable().averaging() == Averaging.BED)
                         .findFirst()));
+        boolean isFished = outcome.scenario().places().stream()
+                .anyMatch(
+                        p -> p.name().equals(place.request().name()) && p.uses().contains(PlaceUse.FISHING));
+        if (isFished && run.isKnown(Medium.FISH, reach)) {
+            panels.add(panel(
+                    "Hg in fish that eat fish (trophic level 4), wet weight",
+                    "mg/kg",
+                    run.fish().orElseThrow().contents(TrophicLevel.FOUR),
+                    reach,
+                    MILLIGRAMS_PER_KILOGRAM,
+                    guidelines.stream()
+                            .filter(g -> g.observable().medium() == Medium.FISH)
+                            .findFirst()));
+        }
         return new YearCourse(
                 place.request().name() + ", " + outcome.scenario().project().title(),
                 Recoveries.supposed(outcome),

@@ -6,9 +6,14 @@ package org.silverwake.cli.report;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.geo.place.PlacedPoint;
+import org.silverwake.model.fish.FishContent;
+import org.silverwake.model.fish.FishYears;
+import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.screening.Fraction;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ReachValues.Measure;
@@ -58,6 +63,13 @@ final class YearsTables {
             both(header, what + ", mean of the year", "[ng/L]");
             both(header, what + ", highest in the year", "[ng/L]");
         }
+        if (run.fish().isPresent()) {
+            for (TrophicLevel level : TrophicLevel.values()) {
+                for (String at : List.of("low", "middle", "high")) {
+                    header.add("fish of trophic level " + level.number() + ", " + at + " [mg/kg wet]");
+                }
+            }
+        }
         List<PlacedPoint> places = outcome.basin().points("place");
         try (CsvTableWriter csv = table(file, header)) {
             for (PlacedPoint place : places) {
@@ -74,8 +86,21 @@ final class YearsTables {
                         band(csv, years.mean(part), year, r, NANOGRAMS_PER_LITER);
                         band(csv, years.worst(part), year, r, NANOGRAMS_PER_LITER);
                     }
+                    if (run.fish().isPresent()) {
+                        fish(csv, run.fish().get(), year, r);
+                    }
                     csv.end();
                 }
+            }
+        }
+    }
+
+    private static void fish(CsvTableWriter csv, FishYears fish, int year, int reach) {
+        for (TrophicLevel level : TrophicLevel.values()) {
+            Optional<FishContent> content = fish.find(year, reach, level);
+            for (ToDoubleFunction<FishContent> of :
+                    List.<ToDoubleFunction<FishContent>>of(FishContent::low, FishContent::middle, FishContent::high)) {
+                csv.number(content.map(of::applyAsDouble).orElse(Double.NaN) * MILLIGRAMS_PER_KILOGRAM);
             }
         }
     }

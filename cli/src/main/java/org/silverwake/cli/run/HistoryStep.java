@@ -13,6 +13,8 @@ import java.util.TreeSet;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.Change;
 import org.silverwake.cli.scenario.ScenarioInput.HistoryPlan;
+import org.silverwake.model.fish.FishRun;
+import org.silverwake.model.fish.FishYears;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
@@ -32,7 +34,8 @@ final class HistoryStep {
 
     private HistoryStep() {}
 
-    static Optional<YearsRun> run(ScenarioInput scenario, Basin basin, SteadyResult steady, Screening screening) {
+    static Optional<YearsRun> run(
+            ScenarioInput scenario, Basin basin, SteadyResult steady, Screening screening, Optional<FishRun> fish) {
         if (scenario.history().isEmpty()) {
             return Optional.empty();
         }
@@ -48,9 +51,16 @@ final class HistoryStep {
                 scenario.mercury().substances(),
                 measures,
                 years,
+                fish.filter(FishRun::isModelled).map(run -> through(run, years, measures, plan, scenario)),
                 history.isTogether()
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(difference(years, BedYears.run(steady, together(history), List.of())))));
+    }
+
+    private static FishYears through(
+            FishRun fish, YearsResult years, List<Measure> measures, HistoryPlan plan, ScenarioInput scenario) {
+        int present = scenario.project().date().getYear() - plan.firstYear();
+        return FishYears.of(fish, years.mean(measures.indexOf(YearsRun.FISH)), present);
     }
 
     private static History together(History history) {

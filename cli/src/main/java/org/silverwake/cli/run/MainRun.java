@@ -66,7 +66,7 @@ public final class MainRun {
         if (scenario.history().isPresent()) {
             progress.step("go through the years");
         }
-        Optional<YearsRun> years = HistoryStep.run(scenario, basin, result, screened.screening());
+        Optional<YearsRun> years = HistoryStep.run(scenario, basin, result, screened.screening(), fish);
         List<String> warnings = new ArrayList<>(warnings(scenario, basin, water, result, classes));
         warnings.addAll(sampleWarnings);
         warnings.addAll(breaks.warnings());

@@ -161,6 +161,28 @@ class FishRunTest {
                 .anyMatch(row -> row.contains("fish that were measured take the place of the estimate (fish.csv)"));
     }
 
+    /** The site closes in 2030: fish measured in the year of the work hold what was measured then, and less afterwards. */
+    @Test
+    void fishThroughTheYears() {
+        messy.file("lab.csv", HEAD + FISH.replace("-20.08,-30", "-20.075,-30"));
+        run(LAB + "fish: {species: {Pike: 4}}\nbed: {burial: 2 cm/yr}\n"
+                + "history: {start: 2020, years: 40, changes: {closed: {year: 2030, factor: 0}}}\n");
+        String middle = "fish of trophic level 4, middle [mg/kg wet]";
+        Map<String, String> now =
+                rows("years.csv", "place", "Nets", "year", "2026").get(0);
+        assertThat(number(now, "fish of trophic level 4, low [mg/kg wet]"))
+                .isCloseTo(0.2, withinPercentage(PRINTED_PERCENT));
+        assertThat(number(now, middle)).isCloseTo(0.4, withinPercentage(PRINTED_PERCENT));
+        Map<String, String> later =
+                rows("years.csv", "place", "Nets", "year", "2059").get(0);
+        assertThat(number(later, middle)).isLessThan(0.1 * number(now, middle));
+        assertThat(rows("recovery.csv", "guideline", "USEPA-FISH-MeHg", "feature", "c"))
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(Integer.parseInt(row.get("high estimate below from")))
+                        .isBetween(2030, 2059));
+        assertThat(messy.out().resolve("maps/recovery-USEPA-FISH-MeHg.png")).exists();
+    }
+
     @Test
     void aSpeciesNobodyPlacedGivesTheHigherAnswer() {
         messy.file(

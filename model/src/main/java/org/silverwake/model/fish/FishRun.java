@@ -169,12 +169,26 @@ public final class FishRun {
         if (water.isEmpty() || water.get().isDry(reach)) {
             return Optional.empty();
         }
+        return Optional.of(
+                chain(water.get().low().get(reach), water.get().high().get(reach), level));
+    }
+
+    /**
+     * By the chain, from methylmercury in filtered water over a fish's range.
+     *
+     * @param low low estimate [kg/m3], at least 0
+     * @param high high estimate [kg/m3]; taken as {@code low} where it is below
+     */
+    FishContent chain(double low, double high, TrophicLevel level) {
         double factor = level.factor(settings);
         double spread = settings.value("fish.baf-factor");
-        double low = water.get().low().get(reach);
-        double high = Math.max(low, water.get().high().get(reach));
-        return Optional.of(
-                new FishContent(low * factor / spread, FishContent.middle(low, high) * factor, high * factor * spread));
+        double most = Math.max(low, high);
+        return new FishContent(low * factor / spread, FishContent.middle(low, most) * factor, most * factor * spread);
+    }
+
+    /** Number of reaches [-]. */
+    int reachCount() {
+        return river.reaches().size();
     }
 
     /** Measured content carried down to a reach by the water's own ratios. */

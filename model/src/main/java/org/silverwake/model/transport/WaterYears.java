@@ -13,7 +13,10 @@ import org.silverwake.model.water.ReachKind;
 import org.silverwake.model.water.StateHydraulics;
 import org.silverwake.model.water.WaterBodies;
 
-/** Water of every reach year by year, for some parts of a sample: its mean and its highest value in the year. */
+/**
+ * Water of every reach year by year, for some parts of a sample: its highest value in the year, and its mean over the time in
+ * which the reach has water, 0 where it never has.
+ */
 final class WaterYears {
     private final StateLayout layout;
     private final Hydraulics hydraulics;
@@ -26,6 +29,8 @@ final class WaterYears {
     private final double[][][] mean;
     private final double[][][] worst;
     private final double[][] sum;
+    private final boolean[] wet;
+    private final double[] wetShare;
     private final YearBand[] meanYears;
     private final YearBand[] worstYears;
     private List<NearBank> nearBank = List.of();
@@ -43,6 +48,8 @@ final class WaterYears {
         this.mean = new double[n][variants][reaches];
         this.worst = new double[n][variants][reaches];
         this.sum = new double[n][variants];
+        this.wet = new boolean[input.stateCount()];
+        this.wetShare = new double[reaches];
         this.meanYears = new YearBand[n];
         this.worstYears = new YearBand[n];
         for (int k = 0; k < n; k++) {
@@ -57,6 +64,7 @@ final class WaterYears {
     }
 
     void newYear() {
+        Arrays.fill(wetShare, 0);
         for (int k = 0; k < parts.size(); k++) {
             for (int v = 0; v < variants; v++) {
                 Arrays.fill(mean[k][v], 0);
@@ -79,6 +87,7 @@ final class WaterYears {
         if (!(discharge > 0)) {
             return;
         }
+        wet[state] = true;
         NearBank bank = nearBank.get(state);
         boolean marked = bank.isMarked(cells.reach(c));
         for (double[] of : sum) {
@@ -107,6 +116,8 @@ final class WaterYears {
     /** Ends a reach in a flow state of a step. */
     void leave(int reach, int state, double weight, double duration) {
         double share = weight * duration / Quantity.SECONDS_PER_YEAR;
+        wetShare[reach] += wet[state] ? share : 0;
+        wet[state] = false;
         for (int k = 0; k < parts.size(); k++) {
             for (int v = 0; v < variants; v++) {
                 mean[k][v][reach] += share * now[state][k][v];
@@ -119,6 +130,9 @@ final class WaterYears {
     void endYear(int year) {
         for (int k = 0; k < parts.size(); k++) {
             for (int v = 0; v < variants; v++) {
+                for (int r = 0; r < reaches; r++) {
+                    mean[k][v][r] /= wetShare[r] > 0 ? wetShare[r] : 1;
+                }
                 spread(mean[k][v]);
                 spread(worst[k][v]);
             }

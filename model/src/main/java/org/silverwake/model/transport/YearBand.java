@@ -9,10 +9,27 @@ public final class YearBand {
     private final double[] low;
     private final double[] high;
 
-    YearBand(int years, int reaches) {
+    /** A band of zeros. */
+    public YearBand(int years, int reaches) {
         this.reaches = reaches;
         this.low = new double[years * reaches];
         this.high = new double[years * reaches];
+    }
+
+    /** Number of years [-]. */
+    public int years() {
+        return low.length / Math.max(1, reaches);
+    }
+
+    /**
+     * Sets a reach's values in a year.
+     *
+     * @param least lowest [kg/m3 or kg/kg], at least 0
+     * @param most highest [same], at least {@code least}
+     */
+    public void put(int year, int reach, double least, double most) {
+        low[year * reaches + reach] = least;
+        high[year * reaches + reach] = most;
     }
 
     /** Sets a reach's value from those of all variants, index variant and reach. */
@@ -23,8 +40,7 @@ public final class YearBand {
             least = Math.min(least, variant[reach]);
             most = Math.max(most, variant[reach]);
         }
-        low[year * reaches + reach] = least;
-        high[year * reaches + reach] = most;
+        put(year, reach, least, most);
     }
 
     /** Lowest value in a year, counted from 0 [kg/m3 or kg/kg]. */
