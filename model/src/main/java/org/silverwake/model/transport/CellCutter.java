@@ -4,6 +4,9 @@
 package org.silverwake.model.transport;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.silverwake.model.mercury.Form.Droplets;
+import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.solids.Deposition;
 import org.silverwake.model.solids.ParticleClass;
 import org.silverwake.model.water.Cells;
@@ -13,8 +16,8 @@ import org.silverwake.model.water.Section;
 
 /**
  * Cuts reaches into cells, the same for all states: until w p L/(H U) is at most 0.1 for every tailings class that holds
- * more than 1 % of the sorbing capacity and has not yet lost 99 % of its load, and discharge grows by at most a tenth
- * where there is some at the head. Still water, which is mixed, stays whole. Works on the gross settling rates; slower ones need no finer cells.
+ * more than 1 % of the sorbing capacity, and over a bed, of which each cell has one, for droplets, as long as they have not
+ * yet lost 99 % of their load; and discharge grows by at most a tenth where there is some at the head. Still water, which is mixed, stays whole. Works on the gross settling rates; slower ones need no finer cells.
  */
 final class CellCutter {
     private static final double LARGEST_SETTLED = 0.1;
@@ -27,6 +30,8 @@ final class CellCutter {
     private final Hydraulics hydraulics;
     private final int states;
     private final int classes;
+    private final int[] droplets;
+    private final int width;
     private final Settling[] settling;
     private final double[] load;
     private final double[] fresh;
@@ -36,12 +41,21 @@ final class CellCutter {
         this.hydraulics = input.hydraulics();
         this.states = input.stateCount();
         this.classes = input.classes().size();
+        this.droplets = input.bed().isPresent() ? droplets(input.layout()) : new int[0];
+        this.width = classes + droplets.length;
         this.settling = new Settling[states];
         for (int s = 0; s < states; s++) {
             settling[s] = new Settling(input, s);
         }
-        this.load = new double[states * classes];
-        this.fresh = new double[states * classes];
+        this.load = new double[states * width];
+        this.fresh = new double[states * width];
+    }
+
+    private static int[] droplets(StateLayout layout) {
+        return IntStream.range(0, layout.forms().size())
+                .filter(f -> layout.forms().get(f).carriage() instanceof Droplets)
+                .map(layout::form)
+                .toArray();
     }
 
     static Cells cut(TransportInput input) {
@@ -57,18 +71,18 @@ final class CellCutter {
         HeadLoads[] origins = new HeadLoads[states];
         double[][] releases = new double[states][];
         for (int s = 0; s < states; s++) {
-            loads[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), classes);
-            origins[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), classes);
-            releases[s] = Releases.solids(input, s);
+            loads[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), width);
+            origins[s] = new HeadLoads(hydraulics.reaches().network(), hydraulics.water(s), width);
+            releases[s] = releases(s);
         }
-        double[] arriving = new double[classes];
+        double[] arriving = new double[width];
         for (int r = 0; r < n; r++) {
             builder.reach();
             for (int s = 0; s < states; s++) {
                 loads[s].arriving(r, releases[s], arriving);
-                System.arraycopy(arriving, 0, load, s * classes, classes);
+                System.arraycopy(arriving, 0, load, s * width, width);
                 origins[s].arriving(r, releases[s], arriving);
-                System.arraycopy(arriving, 0, fresh, s * classes, classes);
+                System.arraycopy(arriving, 0, fresh, s * width, width);
             }
             if (hydraulics.isStill(r)) {
                 stillReach(r, builder);
@@ -76,11 +90,31 @@ final class CellCutter {
                 cutReach(r, builder);
             }
             for (int s = 0; s < states; s++) {
-                loads[s].leave(r, load, s * classes);
-                origins[s].leave(r, fresh, s * classes);
+                loads[s].leave(r, load, s * width);
+                origins[s].leave(r, fresh, s * width);
             }
         }
         return builder.build();
+    }
+
+    /** Tailings solids of each class and droplets of each size, most over the variants [kg/s], reach by reach. */
+    private double[] releases(int state) {
+        double[] solids = Releases.solids(input, state);
+        int variants = input.variantCount();
+        int forms = input.layout().count();
+        double[] mercury = Releases.mercury(input, state, variants);
+        int reaches = hydraulics.reaches().size();
+        double[] all = new double[reaches * width];
+        for (int r = 0; r < reaches; r++) {
+            System.arraycopy(solids, r * classes, all, r * width, classes);
+            for (int k = 0; k < droplets.length; k++) {
+                for (int v = 0; v < variants; v++) {
+                    double released = mercury[(r * forms + droplets[k]) * variants + v];
+                    all[r * width + classes + k] = Math.max(all[r * width + classes + k], released);
+                }
+            }
+        }
+        return all;
     }
 
     private void stillReach(int reach, Cells.Builder builder) {
@@ -99,9 +133,9 @@ final class CellCutter {
         Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section), true);
         double out = section.width() * section.depth() * section.velocity();
         double all = Arrays.stream(solids(state, out)).sum();
-        for (int j = 0; j < classes; j++) {
+        for (int j = 0; j < width; j++) {
             double rate = settling[state].rate(j, flow, all);
-            load[state * classes + j] /= 1 + rate * length / section.velocity();
+            load[state * width + j] /= 1 + rate * length / section.velocity();
         }
     }
 
@@ -154,9 +188,10 @@ final class CellCutter {
         }
         double limit = Double.POSITIVE_INFINITY;
         double all = Arrays.stream(solids).sum();
-        for (int j = 0; j < classes; j++) {
-            int i = state * classes + j;
-            if (own[j] > SMALLEST_CAPACITY * capacity && load[i] > SMALLEST_LEFT * fresh[i]) {
+        for (int j = 0; j < width; j++) {
+            int i = state * width + j;
+            boolean counts = j >= classes || own[j] > SMALLEST_CAPACITY * capacity;
+            if (counts && load[i] > SMALLEST_LEFT * fresh[i]) {
                 double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());
                 limit = rate > 0 ? Math.min(limit, LARGEST_SETTLED * section.velocity() / rate) : limit;
             }
@@ -169,14 +204,14 @@ final class CellCutter {
         double background = input.sediment().get(state).at(discharge);
         for (int j = 0; j < classes; j++) {
             ParticleClass particles = input.classes().get(j);
-            solids[j] = background * particles.backgroundShare() + load[state * classes + j] / discharge;
+            solids[j] = background * particles.backgroundShare() + load[state * width + j] / discharge;
         }
         return solids;
     }
 
     private boolean isClean(int state) {
-        for (int j = 0; j < classes; j++) {
-            if (load[state * classes + j] > 0) {
+        for (int j = 0; j < width; j++) {
+            if (load[state * width + j] > 0) {
                 return false;
             }
         }
@@ -190,15 +225,15 @@ final class CellCutter {
             return;
         }
         if (!(discharge > 0)) {
-            Arrays.fill(load, state * classes, (state + 1) * classes, 0);
+            Arrays.fill(load, state * width, (state + 1) * width, 0);
             return;
         }
         Section section = hydraulics.section(state, reach, middle);
         Deposition.Flow flow = settling[state].flow(section, hydraulics.shear(state, reach, section), false);
         double all = Arrays.stream(solids(state, discharge)).sum();
-        for (int j = 0; j < classes; j++) {
+        for (int j = 0; j < width; j++) {
             double rate = settling[state].rate(j, flow, all) + settling[state].overbank(section.velocity());
-            load[state * classes + j] *= StrictMath.exp(-rate * (to - from) / section.velocity());
+            load[state * width + j] *= StrictMath.exp(-rate * (to - from) / section.velocity());
         }
     }
 }

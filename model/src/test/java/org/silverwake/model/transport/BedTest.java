@@ -150,6 +150,35 @@ class BedTest {
         assertThat(years.worstClosure()).isLessThan(1e-10);
     }
 
+    /**
+     * Droplets of 100 um settle within some tens of meters; a bed's cell of 2 km would give them back all along it. Cells cut
+     * for them change little on halving, uncut ones much.
+     */
+    @Test
+    void cellsAreCutForDropletsThatSettleFast() {
+        double[] change = new double[2];
+        for (int k = 0; k < 2; k++) {
+            TestRiver river = threeStates(6).site("r0", 3e-6, 0.3);
+            river.chemistry = new Chemistry(
+                    List.of(new Form("droplets", false, Droplets.of(1e-4), false)),
+                    List.of(),
+                    List.of(20.0, 22.0, 24.0),
+                    ByStateAndKind.same(0),
+                    ByStateAndKind.same(1e-2),
+                    ByStateAndKind.same(Double.NaN),
+                    0);
+            river.furtherShares.put("site 1", Map.of("droplets", 0.8));
+            river.cut = k == 0;
+            TestBed bed = new TestBed();
+            bed.burial = 2e-3 / TestBed.YEAR;
+            TransportInput input = river.input().over(bed.input(3));
+            SteadyRun.Change halved = SteadyRun.changeOnHalving(input, SteadyRun.run(input));
+            change[k] = halved.loads();
+        }
+        assertThat(change[0]).isLessThan(0.01);
+        assertThat(change[1]).isGreaterThan(0.1);
+    }
+
     @Test
     void aSlowBedIsShownAfterItsHorizon() {
         TestRiver river = allForms(6);
