@@ -139,12 +139,12 @@ final class BedSteady {
     }
 
     /**
-     * Mean time in the bed [s]: stock over what comes in, of the variant that stays longest (Little 1961); 0 where no solids
-     * lie down or go, so that there is no bed to speak of.
+     * Mean time in the bed [s]: stock over what comes in, of the variant that stays longest (Little 1961); infinite where a
+     * form comes in that never leaves, else 0 where no solids lie down or go, so that there is no bed to speak of.
      */
     private double residence(int c, double[] in, double[] held) {
         double longest = 0;
-        for (int v = 0; v < members - 1 && over.solids().motion().isMoving(c); v++) {
+        for (int v = 0; v < members - 1; v++) {
             double enters = 0;
             double stays = 0;
             for (int i = 0; i < forms; i++) {
@@ -156,7 +156,7 @@ final class BedSteady {
             }
             longest = enters > 0 ? Math.max(longest, stays / enters) : longest;
         }
-        return longest;
+        return over.solids().motion().isMoving(c) ? longest : 0;
     }
 
     /** Stocks in place of what comes in. What makes most MeHg decides how far its ceiling holds methylation back for all. */
