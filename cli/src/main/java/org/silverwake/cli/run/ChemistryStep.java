@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
@@ -157,25 +156,28 @@ final class ChemistryStep {
         return site.exchangeableShare().isPresent() || rest(site) <= 0;
     }
 
-    /** Extremes of an unknown split beside all exchangeable and all grain-bound. */
+    /**
+     * Extremes of a site's unknown split beside all exchangeable and all grain-bound, in the same order for all sites: a form
+     * that only others may release leaves its mercury as it is, exchangeable.
+     */
     List<Map<String, Double>> moreExtremes(Site site) {
         List<Map<String, Double>> extremes = new ArrayList<>();
-        if (!isSplitKnown(site)) {
-            if (site.path() == ReleasePath.LEACH_TANK) {
-                extreme(site, FurtherForm.COMPLEX).ifPresent(extremes::add);
+        for (FurtherForm form : List.of(FurtherForm.COMPLEX, FurtherForm.DROPLETS)) {
+            if (!isSplitKnown(site) && scenario.sites().stream().anyMatch(other -> mayBeAll(other, form))) {
+                Map<String, Double> shares = shares(site);
+                put(shares, form, mayBeAll(site, form) ? rest(site) : 0);
+                extremes.add(shares);
             }
-            extreme(site, FurtherForm.DROPLETS).ifPresent(extremes::add);
         }
         return extremes;
     }
 
-    private Optional<Map<String, Double>> extreme(Site site, FurtherForm all) {
-        if (!carried.contains(all) || site.furtherShares().containsKey(all)) {
-            return Optional.empty();
-        }
-        Map<String, Double> shares = shares(site);
-        put(shares, all, rest(site));
-        return Optional.of(shares);
+    /** Whether all of a site's mercury whose form is not known may be of a form. */
+    private boolean mayBeAll(Site site, FurtherForm form) {
+        return !isSplitKnown(site)
+                && carried.contains(form)
+                && !site.furtherShares().containsKey(form)
+                && (form != FurtherForm.COMPLEX || site.path() == ReleasePath.LEACH_TANK);
     }
 
     private static double rest(Site site) {

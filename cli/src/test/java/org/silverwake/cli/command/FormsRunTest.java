@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -270,6 +271,29 @@ class FormsRunTest {
         assertThat(messy.table("reaches.csv").get(0))
                 .contains("unknown split exchangeable: ", "unknown split Hg-CN: ", "unknown split droplets: ");
         assertThat(said.all()).contains("all extremes were run");
+    }
+
+    /**
+     * A leach tank and a slurry of 12 kg/yr each, both unknown: in one extreme the tank's is all complex while the slurry's,
+     * which cannot be, is exchangeable, not droplets; so the extremes are the same in the same order for all sites.
+     */
+    @Test
+    void sitesShareTheirExtremes() {
+        messy.file(
+                "sites.csv",
+                "name,longitude,latitude,path,release,outfall\nSheds,-20.02,-30.001,slurry,12 kg/yr,mid-channel\n"
+                        + "Tanks,-20.021,-30.001,leach-tank,12 kg/yr,mid-channel\n");
+        more("mercury: {forms: [complex, droplets], oxidation-rate: 1 1/d}\n");
+        run();
+        assertThat(new LinkedHashSet<>(column("balance.csv", "unknown split taken as")))
+                .containsExactly("exchangeable", "grain-bound", "Hg-CN", "droplets");
+        List<String> rows = messy.table("balance.csv").stream()
+                .filter(row -> row.contains(",Hg-CN,released,"))
+                .filter(row -> row.startsWith("dry,carried through,"))
+                .toList();
+        assertThat(rows.stream().filter(row -> number(cells(row).get(5)) > 0))
+                .extracting(row -> cells(row).get(4) + " " + cells(row).get(5))
+                .containsExactlyInAnyOrder("Hg(II) 12", "Hg-CN 12");
     }
 
     @Test

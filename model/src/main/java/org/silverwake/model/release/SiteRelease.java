@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * @param furtherShares shares of its mercury in further forms by their names [-], together at most 1; the rest is exchangeable
  *     and grain-bound
  * @param moreExtremes where the exchangeable share is not known, further extremes beside all of the rest exchangeable and all
- *     of it grain-bound: each the shares of its mercury in further forms by their names [-]
+ *     of it grain-bound: each the shares of its mercury in further forms by their names [-], in the same order for all sites
  */
 public record SiteRelease(
         String name,
@@ -36,6 +36,7 @@ public record SiteRelease(
         boolean atBank,
         Map<String, Double> furtherShares,
         List<Map<String, Double>> moreExtremes) {
+    private static final int GRAIN_BOUND = 1;
     private static final int STANDARD = 2;
 
     /** Copies the lists, and sorts the shares by name. */
@@ -57,10 +58,9 @@ public record SiteRelease(
         return exchangeableShare.isPresent() ? 1 : STANDARD + moreExtremes.size();
     }
 
-    /** Shares of its mercury in further forms in a variant [-]; where there are fewer extremes, those of the last. */
+    /** Shares of its mercury in further forms in a variant [-]; as stated where it has no such extreme. */
     public Map<String, Double> further(int variant) {
-        int extreme = Math.min(variant, extremes() - 1);
-        return extreme < STANDARD ? furtherShares : moreExtremes.get(extreme - STANDARD);
+        return variant < STANDARD || variant >= extremes() ? furtherShares : moreExtremes.get(variant - STANDARD);
     }
 
     /** Share of its mercury that is exchangeable or grain-bound in a variant [-], at least 0. */
@@ -72,9 +72,12 @@ public record SiteRelease(
         return Math.max(0, 1 - further);
     }
 
-    /** Exchangeable share in a variant [-]: as stated, else all in variant 0 and none in the others. */
+    /**
+     * Exchangeable share of its divalent mercury in a variant [-]: as stated, else none in variant 1 and all in the others, in
+     * which a site that cannot be all of another form stays exchangeable.
+     */
     public double exchangeable(int variant) {
-        return exchangeableShare.orElse(variant == 0 ? 1 : 0);
+        return exchangeableShare.orElse(variant == GRAIN_BOUND ? 0 : 1);
     }
 
     /**
