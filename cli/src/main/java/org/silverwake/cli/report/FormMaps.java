@@ -7,13 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapSheet;
-import org.silverwake.geo.map.MapWords;
-import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.model.transport.Bound;
@@ -100,23 +97,15 @@ final class FormMaps {
         for (int k = 0; k < classes.size(); k++) {
             lines.add(classes.get(k).legend() + ": " + Numbers.shown(lengths[k] / KILOMETER, 3) + " km");
         }
-        ScenarioInput.Project project = outcome.scenario().project();
         return new MapSheet(
-                project.title(),
+                MapBases.basis(outcome, withSites),
                 subtitle(state),
                 "High estimate; compared with no guideline",
                 classes,
                 new MapSheet.Summary("Length of river", lines),
                 marks,
-                MapPoints.of(outcome, withSites),
                 List.of(),
-                "Nothing: this map says how much there is, not whether it is too much. Maps of guideline values say that.",
-                Cautions.of(outcome),
-                project.preparedBy(),
-                project.date(),
-                withSites,
-                MapWords.english(),
-                Paper.A4);
+                "Nothing: this map says how much there is, not whether it is too much. Maps of guideline values say that.");
     }
 
     private String subtitle(int state) {
@@ -125,7 +114,6 @@ final class FormMaps {
         if (state == FormValues.ALL_STATES) {
             return words + ", over the year";
         }
-        ScenarioInput.FlowState flow = outcome.scenario().states().get(state);
-        return words + ", flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
+        return words + ", " + Profiles.subtitle(outcome, state);
     }
 }

@@ -12,14 +12,10 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
-import org.silverwake.geo.map.MapPoint;
 import org.silverwake.geo.map.MapSheet;
-import org.silverwake.geo.map.MapWords;
-import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.model.screening.Answer;
@@ -88,14 +84,13 @@ public final class Maps {
     }
 
     private MapSheet sheet(Guideline guideline, int state) {
-        ScenarioInput.Project project = outcome.scenario().project();
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
         List<ReachMark> marks = new ArrayList<>();
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
             marks.add(mark(guideline, state, outcome.basin().network().reachOfInput(i)));
         }
-        MapSheet sheet = new MapSheet(
-                project.title(),
+        return new MapSheet(
+                MapBases.basis(outcome, withSites).withPoints(new SampleMarks(outcome).onMap(guideline, state)),
                 subtitle(guideline, state),
                 "Estimate compared with the guideline",
                 Shading.classes(factor, isSomewhereLeftOut(guideline)),
@@ -105,7 +100,6 @@ public final class Maps {
                                 : "People and river, this flow state alone",
                         forMap(guideline, state == ALL_STATES ? OptionalInt.empty() : OptionalInt.of(state))),
                 marks,
-                points(guideline, state),
                 List.of(new GuidelineLine(
                         guideline.id(),
                         guideline.printed() + ", "
@@ -115,20 +109,7 @@ public final class Maps {
                         guideline.checked() == Guideline.Checked.SEEN)),
                 "Stated factor: " + Numbers.shown(factor, 3)
                         + ". The estimate may be wrong by that factor either way; between the two, nobody can tell without samples."
-                        + new SampleMarks(outcome).remark(guideline, state),
-                Cautions.of(outcome),
-                project.preparedBy(),
-                project.date(),
-                withSites,
-                MapWords.english(),
-                Paper.A4);
-        return sheet.withWaters(outcome.basin().waters().shapes());
-    }
-
-    private List<MapPoint> points(Guideline guideline, int state) {
-        List<MapPoint> points = new ArrayList<>(MapPoints.of(outcome, withSites));
-        points.addAll(new SampleMarks(outcome).onMap(guideline, state));
-        return points;
+                        + new SampleMarks(outcome).remark(guideline, state));
     }
 
     private List<String> forMap(Guideline guideline, OptionalInt state) {
@@ -154,8 +135,7 @@ public final class Maps {
         if (state == ALL_STATES) {
             return what + ", over the year";
         }
-        ScenarioInput.FlowState flow = outcome.scenario().states().get(state);
-        return what + ", flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
+        return what + ", " + Profiles.subtitle(outcome, state);
     }
 
     private boolean isSomewhereLeftOut(Guideline guideline) {

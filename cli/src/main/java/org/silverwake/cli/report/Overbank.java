@@ -7,13 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapSheet;
-import org.silverwake.geo.map.MapWords;
-import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.model.quantity.Quantity;
@@ -110,9 +107,8 @@ final class Overbank {
             int reach = outcome.basin().network().reachOfInput(i);
             marks.add(new ReachMark(decades.of(perKilometer(reach)), false, false, false));
         }
-        ScenarioInput.Project project = outcome.scenario().project();
-        MapSheet sheet = new MapSheet(
-                project.title(),
+        return new MapSheet(
+                MapBases.basis(outcome, withSites),
                 "Mercury that floods lay on the land beside the river",
                 "High estimate, mean of the year",
                 classes,
@@ -122,15 +118,7 @@ final class Overbank {
                                 "At most " + Numbers.shown(all, 3) + " kg of released mercury a year",
                                 "How far from the river it lies, and what it does there, is not modelled.")),
                 marks,
-                MapPoints.of(outcome, withSites),
                 List.of(),
-                "A stated share of what is suspended goes over the banks in each kilometer of a flood.",
-                Cautions.of(outcome),
-                project.preparedBy(),
-                project.date(),
-                withSites,
-                MapWords.english(),
-                Paper.A4);
-        return sheet.withWaters(outcome.basin().waters().shapes());
+                "A stated share of what is suspended goes over the banks in each kilometer of a flood.");
     }
 }

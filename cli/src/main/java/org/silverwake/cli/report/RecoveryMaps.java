@@ -8,13 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
-import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
 import org.silverwake.geo.map.MapSheet;
-import org.silverwake.geo.map.MapWords;
-import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.model.screening.Guideline;
@@ -47,7 +44,6 @@ final class RecoveryMaps {
     }
 
     private MapSheet sheet(Guideline guideline) {
-        ScenarioInput.Project project = outcome.scenario().project();
         List<ReachShade> shades = classes.shades(guideline);
         List<ReachMark> marks = new ArrayList<>();
         for (int i = 0; i < outcome.basin().map().reachCount(); i++) {
@@ -58,14 +54,13 @@ final class RecoveryMaps {
             marks.add(new ReachMark(RecoveryClasses.ORDER.indexOf(shades.get(reach)), false, false, fromBackground));
         }
         double factor = outcome.screening().rule().factor(guideline.observable().medium());
-        MapSheet sheet = new MapSheet(
-                project.title(),
+        return new MapSheet(
+                MapBases.basis(outcome, withSites),
                 "How long until below the guideline: " + guideline.observable().words(),
                 "Years from " + classes.now() + " until the high estimate is below",
                 classes.classes(shades.contains(ReachShade.DOES_NOT_APPLY)),
                 new MapSheet.Summary("People and river by this estimate", classes.summary(shades)),
                 marks,
-                MapPoints.of(outcome, withSites),
                 List.of(new GuidelineLine(
                         guideline.id(),
                         guideline.printed() + ", " + guideline.observable().words() + ", protects "
@@ -73,13 +68,6 @@ final class RecoveryMaps {
                         guideline.source().words(),
                         guideline.checked() == Guideline.Checked.SEEN)),
                 Recoveries.supposed(outcome) + " The estimate may be wrong by a factor of " + Numbers.shown(factor, 3)
-                        + " either way, and these times with it.",
-                Cautions.of(outcome),
-                project.preparedBy(),
-                project.date(),
-                withSites,
-                MapWords.english(),
-                Paper.A4);
-        return sheet.withWaters(outcome.basin().waters().shapes());
+                        + " either way, and these times with it.");
     }
 }

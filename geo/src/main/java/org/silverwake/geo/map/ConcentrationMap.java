@@ -49,18 +49,21 @@ public final class ConcentrationMap {
                     "the sheet has " + sheet.reaches().size() + " reaches, the network " + map.reachCount()
                             + "; give one mark per reach");
         }
-        Page page = new Page(sheet.paper());
+        Page page = new Page(sheet.basis().paper());
         page.heading(
-                sheet.title(),
+                sheet.basis().title(),
                 sheet.subtitle(),
-                sheet.notForPosting() ? Optional.of(sheet.words().notForPosting()) : Optional.empty());
-        List<Coordinate> places = places(map, sheet.points());
-        sheet.waters()
+                sheet.basis().notForPosting()
+                        ? Optional.of(sheet.basis().words().notForPosting())
+                        : Optional.empty());
+        List<Coordinate> places = places(map, sheet.basis().points());
+        sheet.basis()
+                .waters()
                 .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
         MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
         double factor = widthFactor(map, frame);
         int dropped = paintMap(page.graphics(), frame, map, sheet, factor);
-        new Surround(page.graphics(), frame).paint(sheet.words());
+        new Surround(page.graphics(), frame).paint(sheet.basis().words());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
@@ -101,7 +104,7 @@ public final class ConcentrationMap {
         painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));
-        painter.paint(MapFeatures.points(sheet.points()), MapStyles.points());
+        painter.paint(MapFeatures.points(sheet.basis().points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
         int dropped = painter.paintLabels();
         g.setClip(old);
@@ -109,7 +112,7 @@ public final class ConcentrationMap {
     }
 
     private static void fill(Panel panel, MapSheet sheet, boolean withCautions, int dropped) {
-        MapWords words = sheet.words();
+        MapWords words = sheet.basis().words();
         panel.heading(sheet.legendTitle());
         for (LineClass look : sheet.classes()) {
             panel.line(MapStyles.reach(look, 1), look.legend(), 12.5);
@@ -131,7 +134,10 @@ public final class ConcentrationMap {
         if (withCautions) {
             cautions(panel, sheet, SMALL);
         }
-        panel.paragraph(words.madeBy() + " " + sheet.maker() + ", " + sheet.date(), 10.5);
+        panel.paragraph(
+                words.madeBy() + " " + sheet.basis().maker() + ", "
+                        + sheet.basis().date(),
+                10.5);
         if (dropped > 0) {
             panel.paragraph(words.namesLeftOut() + " " + dropped, 9);
         }
@@ -146,13 +152,13 @@ public final class ConcentrationMap {
     }
 
     private static void cautions(Panel panel, MapSheet sheet, double size) {
-        if (!sheet.cautions().isEmpty()) {
-            panel.box(sheet.words().cautions(), sheet.cautions(), size);
+        if (!sheet.basis().cautions().isEmpty()) {
+            panel.box(sheet.basis().words().cautions(), sheet.basis().cautions(), size);
         }
     }
 
     private static void marks(Panel panel, MapSheet sheet) {
-        MapWords words = sheet.words();
+        MapWords words = sheet.basis().words();
         LineClass sample = sheet.classes().get(Math.min(sheet.classes().size() - 1, 3));
         if (any(sheet, ReachMark::hatched)) {
             panel.line(with(sample, MapStyles.hatching(1)), words.hatched(), 10.5);
@@ -167,7 +173,7 @@ public final class ConcentrationMap {
                 List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(MOST_ARROW_GAP)),
                 words.flow(),
                 10.5);
-        if (!sheet.waters().isEmpty()) {
+        if (!sheet.basis().waters().isEmpty()) {
             panel.area(List.of(MapStyles.water(sample)), words.water(), 10.5);
         }
     }
@@ -186,14 +192,14 @@ public final class ConcentrationMap {
         List<Symbolizer> symbols = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         for (MapPoint.Kind kind : MapPoint.Kind.values()) {
-            if (!kind.isSample() && sheet.points().stream().anyMatch(point -> point.kind() == kind)) {
+            if (!kind.isSample() && sheet.basis().points().stream().anyMatch(point -> point.kind() == kind)) {
                 symbols.add(Symbols.point(MapStyles.mark(kind), MapStyles.size(kind)));
-                texts.add(sheet.words().kinds().get(kind));
+                texts.add(sheet.basis().words().kinds().get(kind));
             }
         }
         panel.points(symbols, texts, 11);
         for (MapPoint.Kind kind : MapPoint.Kind.values()) {
-            sheet.points().stream()
+            sheet.basis().points().stream()
                     .filter(point -> point.kind() == kind && kind.isSample())
                     .findFirst()
                     .ifPresent(point -> panel.point(
@@ -201,7 +207,7 @@ public final class ConcentrationMap {
                                     point.color().isEmpty() ? MapStyles.mark(kind) : MapStyles.sample(point.color()),
                                     MapStyles.size(kind),
                                     MapStyles.size(kind) / 4)),
-                            sheet.words().kinds().get(kind),
+                            sheet.basis().words().kinds().get(kind),
                             10.5));
         }
     }

@@ -61,7 +61,7 @@ final class MapFeatures {
     /** Surfaces of waters with the class of their reach (index). */
     static List<SimpleFeature> waters(MapSheet sheet) {
         Builder features = new Builder(Geometry.class, Map.of("class", Integer.class));
-        for (WaterShape water : sheet.waters()) {
+        for (WaterShape water : sheet.basis().waters()) {
             features.add(
                     water.shape(),
                     Map.of("class", sheet.reaches().get(water.reach()).lineClass()));

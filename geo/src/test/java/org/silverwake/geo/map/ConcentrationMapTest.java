@@ -181,22 +181,9 @@ class ConcentrationMapTest {
     @Test
     void sitesCannotBeShownWithoutTheBand() {
         MapSheet sheet = Sheets.full(MAP, 5, Paper.A4);
-        assertThatThrownBy(() -> new MapSheet(
-                        "",
-                        "",
-                        "",
-                        sheet.classes(),
-                        MapSheet.Summary.none(),
-                        sheet.reaches(),
-                        sheet.points(),
-                        List.of(),
-                        "",
-                        List.of(),
-                        "",
-                        sheet.date(),
-                        false,
-                        sheet.words(),
-                        Paper.A4))
+        MapBasis basis = sheet.basis();
+        assertThatThrownBy(() -> new MapBasis(
+                        "", basis.points(), List.of(), List.of(), "", basis.date(), false, basis.words(), Paper.A4))
                 .hasMessageContaining("not for posting");
     }
 

@@ -35,8 +35,21 @@ final class Sheets {
                     random.nextInt(9) == 0,
                     look < 4 && random.nextInt(8) == 0));
         }
-        return new MapSheet(
+        MapBasis basis = new MapBasis(
                 "Lantern River: mercury in river water",
+                points(map, random),
+                List.of(),
+                List.of(
+                        "This is a screening estimate from a model. It is no measurement.",
+                        "A river drawn thin and pale is below by this estimate only; other metals, cyanide and germs are not on this map.",
+                        "Fish gather mercury: this map of water says nothing of fish."),
+                "District Office of the Environment",
+                LocalDate.of(2026, 11, 25),
+                true,
+                MapWords.english(),
+                paper);
+        return new MapSheet(
+                basis,
                 "Dry season \u2013 inorganic mercury, unfiltered, in surface water",
                 "Estimate over guideline",
                 CLASSES,
@@ -48,7 +61,6 @@ final class Sheets {
                                 "Below by this estimate: 330 people, 0 intakes, 92 km",
                                 "Not assessed: 0 people, 0 intakes, 3.1 km")),
                 marks,
-                points(map, random),
                 List.of(
                         new GuidelineLine(
                                 "CCME freshwater",
@@ -56,16 +68,7 @@ final class Sheets {
                                 "Canadian guidelines for aquatic life, 2003",
                                 true),
                         new GuidelineLine("Recreation", "1 \u00b5g/L total Hg", "Example source, 2007", false)),
-                "Estimates are within a factor of 5 either way, as stated by the program, not shown by measurements.",
-                List.of(
-                        "This is a screening estimate from a model. It is no measurement.",
-                        "A river drawn thin and pale is below by this estimate only; other metals, cyanide and germs are not on this map.",
-                        "Fish gather mercury: this map of water says nothing of fish."),
-                "District Office of the Environment",
-                LocalDate.of(2026, 11, 25),
-                true,
-                MapWords.english(),
-                paper);
+                "Estimates are within a factor of 5 either way, as stated by the program, not shown by measurements.");
     }
 
     /** Released at one reach far up, thinning out downstream; the rest below or not assessed. */
@@ -96,21 +99,14 @@ final class Sheets {
             marks.add(new ReachMark(look[r], look[r] == 3, look[r] == 0, false));
         }
         return new MapSheet(
-                full.title(),
+                full.basis(),
                 full.subtitle(),
                 full.legendTitle(),
                 full.classes(),
                 full.summary(),
                 marks,
-                full.points(),
                 full.guidelines(),
-                full.factorLine(),
-                full.cautions(),
-                full.maker(),
-                full.date(),
-                true,
-                full.words(),
-                paper);
+                full.factorLine());
     }
 
     static List<MapPoint> points(RiverMap map, Random random) {

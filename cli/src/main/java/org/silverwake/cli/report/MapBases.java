@@ -6,15 +6,33 @@ package org.silverwake.cli.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.geo.map.MapBasis;
 import org.silverwake.geo.map.MapPoint;
+import org.silverwake.geo.map.MapWords;
+import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.place.PlacedPoint;
 
-/** Places, sites and gauges on a map. */
-final class MapPoints {
-    private MapPoints() {}
+/** What all maps of a run have in common: places, sites and gauges, waters, cautions, maker. */
+final class MapBases {
+    private MapBases() {}
 
-    static List<MapPoint> of(Outcome outcome, boolean withSites) {
+    static MapBasis basis(Outcome outcome, boolean withSites) {
+        ScenarioInput.Project project = outcome.scenario().project();
+        return new MapBasis(
+                project.title(),
+                of(outcome, withSites),
+                outcome.basin().waters().shapes(),
+                Cautions.of(outcome),
+                project.preparedBy(),
+                project.date(),
+                withSites,
+                MapWords.english(),
+                Paper.A4);
+    }
+
+    private static List<MapPoint> of(Outcome outcome, boolean withSites) {
         List<MapPoint> points = new ArrayList<>();
         List<PlacedPoint> places = outcome.basin().points("place");
         for (int i = 0; i < places.size(); i++) {

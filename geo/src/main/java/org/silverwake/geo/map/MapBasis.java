@@ -1,0 +1,53 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What all maps of a run have in common.
+ *
+ * @param title the basin, large
+ * @param points sites, villages and others, in the order in which their names are placed within a kind
+ * @param waters surfaces of still waters and wetlands
+ * @param cautions one sentence each
+ * @param maker who made the map
+ * @param date when
+ * @param notForPosting whether single sites are shown, so that the map must not be put up
+ * @param words fixed words
+ * @param paper size
+ */
+public record MapBasis(
+        String title,
+        List<MapPoint> points,
+        List<WaterShape> waters,
+        List<String> cautions,
+        String maker,
+        LocalDate date,
+        boolean notForPosting,
+        MapWords words,
+        Paper paper) {
+    /**
+     * Copies and checks.
+     *
+     * @throws IllegalArgumentException if sites are shown without the band
+     */
+    public MapBasis {
+        points = List.copyOf(points);
+        waters = List.copyOf(waters);
+        cautions = List.copyOf(cautions);
+        if (!notForPosting && points.stream().anyMatch(point -> point.kind() == MapPoint.Kind.SITE)) {
+            throw new IllegalArgumentException("a map that shows single sites is not for posting");
+        }
+    }
+
+    /** The same with further points. */
+    public MapBasis withPoints(List<MapPoint> more) {
+        List<MapPoint> all = new ArrayList<>(points);
+        all.addAll(more);
+        return new MapBasis(title, all, waters, cautions, maker, date, notForPosting, words, paper);
+    }
+}
