@@ -105,7 +105,7 @@ final class FormMaps {
                 new MapSheet.Summary("Length of river", lines),
                 marks,
                 List.of(),
-                "Nothing: this map says how much there is, not whether it is too much. Maps of guideline values say that.");
+                "Compared with nothing: this map says how much there is, not whether it is too much. Maps of guideline values say that.");
     }
 
     private String subtitle(int state) {
