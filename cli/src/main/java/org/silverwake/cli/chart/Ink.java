@@ -6,6 +6,7 @@ package org.silverwake.cli.chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Stroke;
+import java.util.List;
 
 /** Colors and lines of charts. They differ in lightness and dash as well as hue; none is green. */
 final class Ink {
@@ -37,7 +38,25 @@ final class Ink {
     static final Stroke EDGE = line(2.4f);
     static final Stroke HAIR = line(0.4f);
 
+    /** Scenarios side by side, by falling weight: lightness, width and dash all differ. */
+    private static final List<Color> SCENARIOS =
+            List.of(new Color(0x24123D), new Color(0xA63A08), new Color(0x3F78B5), new Color(0x8F6BB3));
+
+    private static final List<Stroke> SCENARIO_LINES = List.of(
+            line(3),
+            new BasicStroke(2.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {12, 4}, 0),
+            new BasicStroke(2.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {5, 3}, 0),
+            new BasicStroke(2.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {10, 3, 2, 3}, 0));
+
     private Ink() {}
+
+    static Color scenario(int k) {
+        return SCENARIOS.get(k % SCENARIOS.size());
+    }
+
+    static Stroke scenarioLine(int k) {
+        return SCENARIO_LINES.get(k % SCENARIO_LINES.size());
+    }
 
     private static Stroke line(float width) {
         return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);

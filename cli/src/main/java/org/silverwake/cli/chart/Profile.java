@@ -82,6 +82,24 @@ public record Profile(
                 imprint);
     }
 
+    /** The same without samples, of which the high estimates of several scenarios are drawn. */
+    public Profile ofScenarios() {
+        return new Profile(
+                title,
+                subtitle + ", high estimate",
+                quantity,
+                unit,
+                start,
+                ofBounds,
+                stretches,
+                gaps,
+                marks,
+                guidelines,
+                List.of(),
+                caution,
+                imprint);
+    }
+
     /** A part of the path without a gap: points in downstream order; two at one distance make a step, as at a confluence. */
     public record Stretch(List<Point> points) {
         /** Copies the list. */

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jfree.chart.plot.XYPlot;
 
 /**
  * Draws a reach profile, 8 by 5 inches: both bounds as a band on a decade axis, guideline values named at the right, sites,
@@ -56,8 +57,30 @@ public final class ProfileChart {
         return draw(profile, new PageText(g, regular, bold));
     }
 
+    /**
+     * Draws the same profile of several scenarios into a PNG file, a line for each.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public void write(ScenarioProfile profile, Path file) throws IOException {
+        ChartPage.write(file, regular, bold, text -> {
+            Decades decades = profile.decades();
+            draw(
+                    profile.frame(),
+                    decades,
+                    ProfilePlot.of(profile, decades, regular),
+                    ProfileLegend.of(profile, text),
+                    text);
+        });
+    }
+
     private int draw(Profile profile, PageText text) {
         Decades decades = Decades.of(profile);
+        return draw(
+                profile, decades, ProfilePlot.of(profile, decades, regular), new ProfileLegend(profile, text), text);
+    }
+
+    private int draw(Profile profile, Decades decades, XYPlot lines, ProfileLegend legend, PageText text) {
         double axisWidth = AXIS_TITLE_ROOM + widestTick(decades, text);
         double headEnd = ChartPage.heading(
                 profile.title(), profile.quantity() + ", " + profile.unit() + " \u2013 " + profile.subtitle(), text);
@@ -75,14 +98,14 @@ public final class ProfileChart {
                 .max()
                 .orElse(0);
         double top = headEnd + rows * ROW + ProfileMarks.SYMBOL + 2 - ProfilePlot.TOP_ROOM;
-        ProfileLegend legend = new ProfileLegend(profile, text);
         double legendHeight = Math.max(LEGEND_HEIGHT, legend.height(ChartPage.WIDTH - 2 * ChartPage.MARGIN) + 4);
         double bottom = ChartPage.HEIGHT - ChartPage.MARGIN - FOOT_HEIGHT - legendHeight;
-        Rectangle2D area = plot(
-                profile,
-                decades,
-                text.graphics(),
+        Rectangle2D area = ProfilePlot.draw(
+                lines,
                 axisWidth,
+                AXIS_HEIGHT,
+                regular,
+                text.graphics(),
                 new Rectangle2D.Double(
                         ChartPage.MARGIN, top, right + ProfilePlot.RIGHT_ROOM - ChartPage.MARGIN, bottom - top));
         ProfileMarks marks = new ProfileMarks(profile, decades, area, text);
@@ -102,11 +125,6 @@ public final class ProfileChart {
         return Math.max(
                 text.width(ProfilePlot.plain().format(decades.from()), font),
                 text.width(ProfilePlot.plain().format(decades.to()), font));
-    }
-
-    /** Draws axes, band and lines into a box; the area between the axes. */
-    private Rectangle2D plot(Profile profile, Decades decades, Graphics2D g, double axisWidth, Rectangle2D box) {
-        return ProfilePlot.draw(ProfilePlot.of(profile, decades, regular), axisWidth, AXIS_HEIGHT, regular, g, box);
     }
 
     static List<Optional<MarkLabels.Placed>> placeNames(

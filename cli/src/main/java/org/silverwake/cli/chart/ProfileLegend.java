@@ -39,6 +39,24 @@ final class ProfileLegend {
         return legend;
     }
 
+    /** Of scenarios and the kinds of marks. */
+    static ProfileLegend of(ScenarioProfile profile, PageText text) {
+        ProfileLegend legend = new ProfileLegend(text);
+        for (int k = 0; k < profile.courses().size(); k++) {
+            int scenario = k;
+            legend.entries.add(
+                    new Entry(profile.courses().get(k).name(), 2 * SWATCH, (x, y) -> legend.course(scenario, x, y)));
+        }
+        legend.marks(profile.frame());
+        return legend;
+    }
+
+    private void course(int scenario, double x, double y) {
+        g.setColor(Ink.scenario(scenario));
+        g.setStroke(Ink.scenarioLine(scenario));
+        g.draw(new Line2D.Double(x, y, x + 2 * SWATCH, y));
+    }
+
     ProfileLegend(Profile profile, PageText text) {
         this(text);
         entries.add(new Entry(

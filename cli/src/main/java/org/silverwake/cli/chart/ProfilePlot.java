@@ -71,6 +71,20 @@ final class ProfilePlot {
         return plot;
     }
 
+    /** Axes of a profile and a line for each scenario, the first on top. */
+    static XYPlot of(ScenarioProfile profile, Decades decades, Font regular) {
+        XYPlot plot = new XYPlot();
+        plot.setDomainAxis(distanceAxis(profile.frame(), regular));
+        plot.setRangeAxis(valueAxis(profile.frame(), decades, regular));
+        plot.setDatasetRenderingOrder(DatasetRenderingOrder.REVERSE);
+        for (int k = 0; k < profile.courses().size(); k++) {
+            List<Profile.Stretch> stretches = profile.courses().get(k).stretches();
+            plot.setDataset(k, lines(stretches, decades, Profile.Point::high));
+            plot.setRenderer(k, renderer(stretches.size(), Ink.scenario(k), Ink.scenarioLine(k)));
+        }
+        return plot;
+    }
+
     /**
      * Draws a plot into a box, with fixed room for its axes [points], so that what is drawn around it knows where it lies; the
      * area between the axes.
@@ -141,10 +155,15 @@ final class ProfilePlot {
     }
 
     private static XYSeriesCollection lines(Profile profile, Decades decades, ToDoubleFunction<Profile.Point> of) {
+        return lines(profile.stretches(), decades, of);
+    }
+
+    private static XYSeriesCollection lines(
+            List<Profile.Stretch> stretches, Decades decades, ToDoubleFunction<Profile.Point> of) {
         XYSeriesCollection lines = new XYSeriesCollection();
-        for (int s = 0; s < profile.stretches().size(); s++) {
+        for (int s = 0; s < stretches.size(); s++) {
             XYSeries series = new XYSeries(s, false, true);
-            for (Profile.Point point : profile.stretches().get(s).points()) {
+            for (Profile.Point point : stretches.get(s).points()) {
                 series.add(point.kilometers(), decades.drawn(of.applyAsDouble(point)));
             }
             lines.addSeries(series);
@@ -166,9 +185,13 @@ final class ProfilePlot {
     }
 
     private static XYLineAndShapeRenderer renderer(Profile profile, Color color, java.awt.Stroke stroke) {
+        return renderer(profile.stretches().size(), color, stroke);
+    }
+
+    private static XYLineAndShapeRenderer renderer(int stretches, Color color, java.awt.Stroke stroke) {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
-        for (int s = 0; s < profile.stretches().size(); s++) {
+        for (int s = 0; s < stretches; s++) {
             renderer.setSeriesPaint(s, color);
             renderer.setSeriesStroke(s, stroke);
         }

@@ -36,7 +36,7 @@ public final class Cautions {
         }
     }
 
-    static List<String> of(Outcome outcome) {
+    public static List<String> of(Outcome outcome) {
         List<String> cautions = new ArrayList<>(always());
         if (outcome.scenario().sites().isEmpty()) {
             cautions.add("No site is listed: what is shown is background alone.");

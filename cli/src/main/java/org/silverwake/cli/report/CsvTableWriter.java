@@ -14,13 +14,14 @@ import org.silverwake.cli.text.Numbers;
 import org.silverwake.cli.text.TableForm;
 
 /** One CSV table with units in its header. Rows are given cell by cell. */
-final class CsvTableWriter implements AutoCloseable {
+public final class CsvTableWriter implements AutoCloseable {
     private final CsvWriter writer;
     private final List<String> row = new ArrayList<>();
     private final int columns;
     private final TableForm form;
 
-    CsvTableWriter(Path file, List<String> header, TableForm form) {
+    /** Opens a table. */
+    public CsvTableWriter(Path file, List<String> header, TableForm form) {
         this.form = form;
         try {
             Files.createDirectories(file.getParent());
@@ -32,16 +33,19 @@ final class CsvTableWriter implements AutoCloseable {
         writer.writeRecord(header);
     }
 
-    CsvTableWriter text(String value) {
+    /** A cell of words. */
+    public CsvTableWriter text(String value) {
         row.add(value);
         return this;
     }
 
-    CsvTableWriter number(double value) {
+    /** A cell with a number; blank where it is NaN. */
+    public CsvTableWriter number(double value) {
         return figures(Numbers.text(value));
     }
 
-    CsvTableWriter degrees(double value) {
+    /** A cell with a geographic coordinate [deg]. */
+    public CsvTableWriter degrees(double value) {
         return figures(Numbers.degrees(value));
     }
 
@@ -50,20 +54,22 @@ final class CsvTableWriter implements AutoCloseable {
         return this;
     }
 
-    CsvTableWriter yes(boolean value) {
+    /** A cell that says yes, or nothing. */
+    public CsvTableWriter yes(boolean value) {
         row.add(value ? "yes" : "");
         return this;
     }
 
     /** Ends a row whose further cells are blank. */
-    void endBlank() {
+    public void endBlank() {
         while (row.size() < columns) {
             row.add("");
         }
         end();
     }
 
-    void end() {
+    /** Ends a row. */
+    public void end() {
         if (row.size() != columns) {
             throw new IllegalStateException("a row of " + row.size() + " cells under a header of " + columns);
         }

@@ -15,10 +15,11 @@ import org.silverwake.geo.map.Paper;
 import org.silverwake.geo.place.PlacedPoint;
 
 /** What all maps of a run have in common: places, sites and gauges, waters, cautions, maker. */
-final class MapBases {
+public final class MapBases {
     private MapBases() {}
 
-    static MapBasis basis(Outcome outcome, boolean withSites) {
+    /** Of a run, with or without single sites. */
+    public static MapBasis basis(Outcome outcome, boolean withSites) {
         ScenarioInput.Project project = outcome.scenario().project();
         return new MapBasis(
                 project.title(),

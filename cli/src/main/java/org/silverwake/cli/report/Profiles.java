@@ -72,7 +72,14 @@ public final class Profiles {
         }
     }
 
-    static String fileName(String name) {
+    /** The water of one of the scenario's profiles in a flow state, as its guideline asks. */
+    public static Profile shown(Outcome outcome, boolean withSites, ScenarioInput.Profile wanted, int state) {
+        Along along = new Along(outcome, withSites, RiverPath.of(outcome, wanted));
+        return new Profiles(outcome, withSites).ofWater(wanted, along, ProfileView.shown(outcome), state);
+    }
+
+    /** A file's name from words. */
+    public static String fileName(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
     }
 
@@ -130,12 +137,14 @@ public final class Profiles {
                 project.preparedBy() + ", " + project.date());
     }
 
-    static String subtitle(Outcome outcome, int state) {
+    /** Flow state and its share of the year. */
+    public static String subtitle(Outcome outcome, int state) {
         ScenarioInput.FlowState flow = outcome.scenario().states().get(state);
         return "flow state: " + flow.name() + " (" + Numbers.shown(100 * flow.share(), 3) + " % of the year)";
     }
 
-    static String caution(boolean withSites) {
+    /** The caution on every profile. */
+    public static String caution(boolean withSites) {
         return (withSites ? "NOT FOR POSTING: names single sites. " : "")
                 + "A screening from a model, not a finding of safety. Fish advice is the health authority's.";
     }

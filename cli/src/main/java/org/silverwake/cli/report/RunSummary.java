@@ -125,12 +125,7 @@ public final class RunSummary {
                 double low = Double.POSITIVE_INFINITY;
                 double high = 0;
                 for (int v = 0; v < result.variants(); v++) {
-                    double year = 0;
-                    for (int s = 0; s < result.input().stateCount(); s++) {
-                        year += result.solution(bound, s).balance(v).sum(process)
-                                * result.input().hydraulics().share(s)
-                                * Quantity.SECONDS_PER_YEAR;
-                    }
+                    double year = result.yearly(bound, v, process) * Quantity.SECONDS_PER_YEAR;
                     low = Math.min(low, year);
                     high = Math.max(high, year);
                 }

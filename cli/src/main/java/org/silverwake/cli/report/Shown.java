@@ -12,7 +12,7 @@ import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 
 /** Which guideline is drawn by default. */
-final class Shown {
+public final class Shown {
     private Shown() {}
 
     /**
@@ -21,7 +21,7 @@ final class Shown {
      *
      * @throws ScenarioException if the scenario's choice is not among the guidelines used
      */
-    static Optional<Guideline> guideline(Outcome outcome) {
+    public static Optional<Guideline> guideline(Outcome outcome) {
         List<Guideline> drawable = drawable(outcome);
         Optional<String> asked = outcome.scenario().outputs().mapGuideline();
         if (asked.isPresent()) {

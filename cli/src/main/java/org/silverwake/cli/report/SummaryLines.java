@@ -17,9 +17,9 @@ import org.silverwake.model.screening.ScreeningSummary;
 import org.silverwake.model.screening.ScreeningSummary.Line;
 
 /** The first lines of a summary in words: people and intakes by answer, river by answer; for print, tables and maps. */
-final class SummaryLines {
+public final class SummaryLines {
     /** In place of an answer where none of the values applies. */
-    static final String DOES_NOT_APPLY = "does not apply";
+    public static final String DOES_NOT_APPLY = "does not apply";
 
     /** Said where people stand otherwise. */
     static final String NOBODY = "no village, intake or other place is listed, so nobody is counted";
@@ -45,7 +45,8 @@ final class SummaryLines {
         this.summary = ScreeningSummary.of(outcome.screening(), lengths);
     }
 
-    static SummaryLines of(Outcome outcome) {
+    /** Of a run. */
+    public static SummaryLines of(Outcome outcome) {
         return new SummaryLines(outcome);
     }
 
@@ -56,15 +57,15 @@ final class SummaryLines {
      * @param note what is compared, and which answer counts
      * @param guidelines the values, at least one
      */
-    record Group(String title, String note, List<Guideline> guidelines) {
+    public record Group(String title, String note, List<Guideline> guidelines) {
         /** Copies the list. */
-        Group {
+        public Group {
             guidelines = List.copyOf(guidelines);
         }
     }
 
     /** Drinking-water values where any place is listed, then river-water values, as far as any were chosen. */
-    List<Group> groups() {
+    public List<Group> groups() {
         List<Group> groups = new ArrayList<>();
         if (isPlaced()) {
             addGroup(
@@ -87,7 +88,8 @@ final class SummaryLines {
         }
     }
 
-    ScreeningSummary summary() {
+    /** What is counted. */
+    public ScreeningSummary summary() {
         return summary;
     }
 
@@ -147,7 +149,7 @@ final class SummaryLines {
     }
 
     /** "above 0 people, 0 intakes; may be above ..." as the value asks, without the answers that nothing has. */
-    String inOneLine(Guideline guideline) {
+    public String inOneLine(Guideline guideline) {
         List<Guideline> alone = List.of(guideline);
         return summary.lines(alone, AS_ASKED).stream()
                 .filter(SummaryLines::isAnything)
@@ -198,7 +200,7 @@ final class SummaryLines {
     }
 
     /** The answer, or that none applies. */
-    static String answer(Line line) {
+    public static String answer(Line line) {
         return line.answer().map(Answer::words).orElse(DOES_NOT_APPLY);
     }
 

@@ -6,6 +6,7 @@ package org.silverwake.model.transport;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import org.silverwake.model.balance.Balance;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.StateLayout;
 import org.silverwake.model.network.RiverNetwork;
@@ -92,6 +93,16 @@ public final class SteadyResult {
             case CARRIED_THROUGH -> carried.get(state);
             case WITH_BED -> bed.orElseThrow().solution(state);
         };
+    }
+
+    /** Mercury of a process, mean of the year over the flow states, background included [kg/s]. */
+    public double yearly(Bound bound, int variant, Balance.Process process) {
+        double sum = 0;
+        for (int s = 0; s < input.stateCount(); s++) {
+            sum += solution(bound, s).balance(variant).sum(process)
+                    * input.hydraulics().share(s);
+        }
+        return sum;
     }
 
     /** Both bounds, and that with a bed where it is modelled. */

@@ -1,0 +1,91 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.compare;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.silverwake.cli.report.Words;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
+import org.silverwake.model.balance.Balance;
+import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.transport.Bound;
+import org.silverwake.model.transport.SteadyResult;
+
+/** Mercury of a year in each scenario: what sites release by path, and where it goes by process and bound. */
+final class MercuryByPath {
+    private MercuryByPath() {}
+
+    /** Lowest and highest over the extremes of an unknown split [kg/yr]. */
+    record Amount(double low, double high) {}
+
+    /**
+     * One line.
+     *
+     * @param bound empty for what does not depend on it
+     * @param amounts by scenario
+     */
+    record Row(String what, Optional<Bound> bound, List<Amount> amounts) {
+        Row {
+            amounts = List.copyOf(amounts);
+        }
+    }
+
+    static List<Row> rows(Comparison comparison) {
+        List<Row> rows = new ArrayList<>();
+        List<Outcome> outcomes =
+                comparison.scenarios().stream().map(NamedOutcome::outcome).toList();
+        Set<ReleasePath> paths = EnumSet.noneOf(ReleasePath.class);
+        outcomes.forEach(o -> o.scenario().sites().forEach(site -> paths.add(site.path())));
+        for (ReleasePath path : paths) {
+            rows.add(new Row(
+                    "released, " + Words.path(path),
+                    Optional.empty(),
+                    outcomes.stream().map(o -> released(o, path)).toList()));
+        }
+        Set<Bound> bounds = EnumSet.allOf(Bound.class);
+        outcomes.forEach(o -> bounds.retainAll(o.result().bounds()));
+        for (Balance.Process process : Balance.Process.values()) {
+            for (Bound bound : bounds) {
+                List<Amount> amounts =
+                        outcomes.stream().map(o -> process(o, bound, process)).toList();
+                if (amounts.stream().anyMatch(a -> a.high() > 0)) {
+                    rows.add(new Row(Words.process(process), Optional.of(bound), amounts));
+                }
+            }
+        }
+        return rows;
+    }
+
+    private static Amount released(Outcome outcome, ReleasePath path) {
+        double year = 0;
+        List<ScenarioInput.Site> sites = outcome.scenario().sites();
+        for (int i = 0; i < sites.size(); i++) {
+            if (sites.get(i).path() == path) {
+                List<Double> mercury = outcome.result().input().sites().get(i).mercury();
+                for (int s = 0; s < mercury.size(); s++) {
+                    year += mercury.get(s)
+                            * outcome.result().input().hydraulics().share(s);
+                }
+            }
+        }
+        return new Amount(year * Quantity.SECONDS_PER_YEAR, year * Quantity.SECONDS_PER_YEAR);
+    }
+
+    private static Amount process(Outcome outcome, Bound bound, Balance.Process process) {
+        SteadyResult result = outcome.result();
+        double low = Double.POSITIVE_INFINITY;
+        double high = 0;
+        for (int v = 0; v < result.variants(); v++) {
+            double year = result.yearly(bound, v, process) * Quantity.SECONDS_PER_YEAR;
+            low = Math.min(low, year);
+            high = Math.max(high, year);
+        }
+        return new Amount(low, high);
+    }
+}
