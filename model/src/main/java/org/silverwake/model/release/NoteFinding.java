@@ -3,8 +3,7 @@
 
 package org.silverwake.model.release;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -27,7 +26,7 @@ public record NoteFinding(
         String source,
         boolean refused,
         String words) {
-    private static final MathContext SHOWN = new MathContext(4);
+    private static final int DIGITS = 4;
 
     /** One sentence: note, number and unit, what is the matter, usual range and its source. */
     public String text() {
@@ -69,9 +68,13 @@ public record NoteFinding(
         return new NoteFinding(note, OptionalDouble.empty(), "", Optional.empty(), "", true, words);
     }
 
+    /** Four significant digits, whole numbers in full, no exponent. */
     static String show(double number) {
-        return number == 0
-                ? "0"
-                : new BigDecimal(number).round(SHOWN).stripTrailingZeros().toPlainString();
+        if (number == 0) {
+            return "0";
+        }
+        int decimals = Math.max(0, DIGITS - 1 - (int) Math.floor(StrictMath.log10(Math.abs(number))));
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", number);
+        return decimals == 0 ? text : text.replaceAll("\\.?0+$", "");
     }
 }
