@@ -27,6 +27,13 @@ final class Assumptions {
         return assumed.value().at(levels.getOrDefault(assumed.what(), Level.MIDDLE));
     }
 
+    /** A noted number; one whose standard deviation is stated has the range that it means. */
+    double noted(String what, Noted noted, String unit) {
+        double half = Reconciliation.IMPROBABLE * noted.sd().orElse(0);
+        Spread range = new Spread(Math.max(0, noted.value() - half), noted.value(), noted.value() + half);
+        return half == 0 ? noted.value() : ask(new Assumed(what, range, unit, "noted with its standard deviation"));
+    }
+
     List<Assumed> asked() {
         return List.copyOf(asked.values());
     }

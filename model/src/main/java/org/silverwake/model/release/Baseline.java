@@ -64,13 +64,15 @@ public record Baseline(List<Row> rows) {
         }
     }
 
-    /** Of sites' notes with their balances, in the order in which practices first appear. */
-    public static Baseline of(Map<FieldNotes, SiteBalance> sites) {
+    /** Of sites that have notes, in the order in which practices first appear; practices are those of the notes. */
+    public static Baseline of(List<SiteBalance> sites) {
         Map<List<Object>, Row> rows = new LinkedHashMap<>();
-        sites.forEach((notes, balance) -> {
-            Row row = row(notes, balance);
-            rows.merge(List.of(row.practice(), row.retorts()), row, Row::plus);
-        });
+        for (SiteBalance site : sites) {
+            if (site.notes().isPresent()) {
+                Row row = row(site.notes().get(), site);
+                rows.merge(List.of(row.practice(), row.retorts()), row, Row::plus);
+            }
+        }
         return new Baseline(new ArrayList<>(rows.values()));
     }
 

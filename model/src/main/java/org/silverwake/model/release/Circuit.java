@@ -56,10 +56,7 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
         sheet.stream(PRODUCT, Optional.empty());
         sheet.stream(AMALGAM, Optional.empty());
         sheet.stream(VAPOR, Optional.empty());
-        sheet.stream(
-                TAILINGS,
-                notes.tailingsContent()
-                        .map(c -> c.times(perSecond * notes.tailingsPerCycle().orElse(0))));
+        sheet.stream(TAILINGS, tailings(notes, assumptions, perSecond));
         sheet.stream(USED, used(mercury, gold));
         sheet.node(Node.of("drums", List.of(USED), List.of(AMALGAM, TAILINGS), mercury.held()));
         if (mercury.chargedPerCycle().isPresent()
@@ -80,9 +77,23 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
         sheet.node(new Node("sponge", Map.of(PRODUCT, 1 - remainder, GOLD, -remainder), 0));
         amalgam(notes, assumptions, sheet, perSecond);
         Reconciliation found = complete(notes, assumptions, sheet);
+        if (found.degreesOfFreedom() > 0) {
+            assumptions.ask(Published.UNCERTAINTY);
+            assumptions.ask(Published.ASSAY_UNCERTAINTY);
+        }
         Circuit circuit = new Circuit(found, retortShare);
         circuit.checkSigns(notes);
         return circuit;
+    }
+
+    /** By samples or a table test, low and high by their uncertainty. */
+    private static Optional<Noted> tailings(FieldNotes notes, Assumptions assumptions, double perSecond) {
+        return notes.tailingsContent().map(content -> {
+            double value = assumptions.noted(Published.TAILINGS_CONTENT.what(), content, "kg/kg");
+            Noted shifted =
+                    Noted.of(value, content.orRelative(Published.ASSAYED).sd().orElse(0));
+            return shifted.times(perSecond * notes.tailingsPerCycle().orElse(0));
+        });
     }
 
     private static Optional<Noted> weighed(Optional<Noted> note, double perSecond) {
@@ -137,19 +148,12 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
                             .times(mass.get().value())));
             sheet.node(Node.of("amalgam by its share", List.of(BY_SHARE), List.of(AMALGAM), 0));
         } else if (share.isPresent()) {
-            sheet.node(byShare(assumptions.ask(
-                    new Assumed(Published.AMALGAM_SHARE.what(), uncertain(share.get()), "-", "noted"))));
+            sheet.node(byShare(assumptions.noted(Published.AMALGAM_SHARE.what(), share.get(), "-")));
         } else if (mass.isPresent()
                 && notes.work().gold().isEmpty()
                 && !sheet.solve().isDetermined(AMALGAM)) {
             sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
         }
-    }
-
-    /** A noted number as it stands, or with the range that its stated standard deviation means. */
-    static Spread uncertain(Noted noted) {
-        double half = Reconciliation.IMPROBABLE * noted.sd().orElse(0);
-        return new Spread(Math.max(0, noted.value() - half), noted.value(), noted.value() + half);
     }
 
     private static Node byShare(double share) {

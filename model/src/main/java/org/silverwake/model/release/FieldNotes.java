@@ -254,7 +254,6 @@ public record FieldNotes(
     /** Mercury content of tailings by samples, else by table test with its remainder assayed. */
     Optional<Noted> tailingsContent() {
         return tailings.content()
-                .map(c -> c.orRelative(Published.ASSAYED))
                 .or(() -> tailings.tableTest().filter(t -> !t.isLowerBound()).map(TableTest::content));
     }
 }

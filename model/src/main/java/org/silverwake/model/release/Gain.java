@@ -4,7 +4,6 @@
 package org.silverwake.model.release;
 
 import java.util.Arrays;
-import java.util.List;
 import org.silverwake.model.quantity.Quantity;
 
 /**
@@ -34,12 +33,12 @@ public record Gain(Spread mercury, Spread givenBack, Spread cost) {
     /**
      * Of a practice at a site, beside the site as the notes have it.
      *
-     * @param yearShares shares of the year by flow state [-]
+     * @param flowYear the year
      * @throws NotesException if the notes allow no balance
      */
-    public static Gain of(Practice practice, FieldNotes notes, List<Double> yearShares, Prices prices) {
-        SiteBalance before = SiteBalance.of(notes, yearShares);
-        SiteBalance after = SiteBalance.of(practice.apply(notes), yearShares);
+    public static Gain of(Practice practice, FieldNotes notes, FlowYear flowYear, Prices prices) {
+        SiteBalance before = SiteBalance.of(notes, flowYear);
+        SiteBalance after = SiteBalance.of(practice.apply(notes), flowYear);
         double[] saved = new double[Spread.Level.values().length];
         for (Spread.Level level : Spread.Level.values()) {
             saved[level.ordinal()] = before.at(level).bought() - after.at(level).bought();

@@ -3,7 +3,6 @@
 
 package org.silverwake.model.release;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +19,7 @@ public final class NoteCheck {
     private static final double ROUNDING = 1e-6;
 
     private final FieldNotes notes;
-    private final List<NoteFinding> findings = new ArrayList<>();
+    private final FoundInNotes found = new FoundInNotes();
 
     private NoteCheck(FieldNotes notes) {
         this.notes = notes;
@@ -34,43 +33,43 @@ public final class NoteCheck {
         check.burning();
         check.tailings();
         notes.tank().ifPresent(check::tank);
-        return List.copyOf(check.findings);
+        return check.found.all();
     }
 
     private void work() {
         FieldNotes.Work work = notes.work();
         if (!(work.sheds() > 0)) {
-            refuse("number of sheds", work.sheds(), "", "give more than 0");
+            found.refuse("number of sheds", work.sheds(), "", "give more than 0");
         }
-        notes.work().gold().ifPresent(g -> notBelow("gold produced", g.value(), "kg/s"));
+        notes.work().gold().ifPresent(g -> found.notBelow("gold produced", g.value(), "kg/s"));
         work.workingDays().ifPresent(days -> {
             if (!(days >= 0 && days <= DAYS)) {
-                refuse("working days", days, "d/yr", "a year has 366 at most");
+                found.refuse("working days", days, "d/yr", "a year has 366 at most");
             }
         });
-        work.cyclesPerDay().ifPresent(c -> notBelow("cycles per day", c, "1/d"));
-        work.orePerCycle().ifPresent(o -> notBelow("ore per cycle", o, "kg"));
+        work.cyclesPerDay().ifPresent(c -> found.notBelow("cycles per day", c, "1/d"));
+        work.orePerCycle().ifPresent(o -> found.notBelow("ore per cycle", o, "kg"));
         boolean perCycle = notes.mercury().chargedPerCycle().isPresent()
                 || notes.mercury().squeezedBackPerCycle().isPresent()
                 || notes.burning().amalgamPerCycle().isPresent()
                 || notes.burning().retortReturnPerCycle().isPresent()
                 || notes.tailingsContent().isPresent();
         if (perCycle && notes.cyclesPerYear().isEmpty()) {
-            missing("cycles per day, working days", "numbers per cycle are given; give both");
+            found.missing("cycles per day, working days", "numbers per cycle are given; give both");
         }
     }
 
     private void mercury() {
         FieldNotes.Mercury mercury = notes.mercury();
-        mercury.chargedPerCycle().ifPresent(c -> notBelow("mercury put in per cycle", c.value() * GRAMS, "g"));
+        mercury.chargedPerCycle().ifPresent(c -> found.notBelow("mercury put in per cycle", c.value() * GRAMS, "g"));
         mercury.squeezedBackPerCycle()
-                .ifPresent(c -> notBelow("mercury squeezed back per cycle", c.value() * GRAMS, "g"));
-        mercury.bought().ifPresent(b -> notBelow("mercury bought", b.value(), "kg/s"));
+                .ifPresent(c -> found.notBelow("mercury squeezed back per cycle", c.value() * GRAMS, "g"));
+        mercury.bought().ifPresent(b -> found.notBelow("mercury bought", b.value(), "kg/s"));
         mercury.perGold().ifPresent(ratio -> {
             if (!(ratio.value() > 0)) {
-                refuse("mercury used per gold", ratio.value(), "", "give more than 0");
+                found.refuse("mercury used per gold", ratio.value(), "", "give more than 0");
             } else {
-                usual(
+                found.usual(
                         "mercury used per gold",
                         ratio.value(),
                         "",
@@ -81,7 +80,7 @@ public final class NoteCheck {
         if (mercury.chargedPerCycle().isPresent() && notes.work().orePerCycle().isPresent()) {
             double perOre = mercury.chargedPerCycle().get().value()
                     / notes.work().orePerCycle().getAsDouble();
-            usual("mercury put in per kg of ore", perOre * GRAMS, "g/kg", GRAMS, Published.CHARGE);
+            found.usual("mercury put in per kg of ore", perOre * GRAMS, "g/kg", GRAMS, Published.CHARGE);
         }
         moreOutThanIn();
     }
@@ -96,13 +95,15 @@ public final class NoteCheck {
         Noted amalgam = notes.burning()
                 .amalgamPerCycle()
                 .map(mass -> mass.orRelative(Published.WEIGHED)
-                        .times(mercuryShare()
-                                .orElse(Published.AMALGAM_SHARE.value().low())))
+                        .times(Math.max(
+                                0,
+                                mercuryShare()
+                                        .orElse(Published.AMALGAM_SHARE.value().low()))))
                 .orElse(Noted.of(0, 0));
         double out = back.value() + amalgam.value();
         double sd = StrictMath.sqrt(square(in) + square(back) + square(amalgam));
         if (out - in.value() > Reconciliation.IMPROBABLE * sd) {
-            refuse(
+            found.refuse(
                     "mercury squeezed back and in the amalgam per cycle",
                     out * GRAMS,
                     "g",
@@ -137,29 +138,31 @@ public final class NoteCheck {
             String note = "mercury's share of the amalgam"
                     + (burning.mercuryShare().isPresent() ? "" : ", by its weight less gold,");
             if (!(share > 0 && share < 1)) {
-                refuse(note, share * PERCENT, "%", "it must be between 0 and 100 %", Published.AMALGAM_SHARE, PERCENT);
+                found.refuse(
+                        note, share * PERCENT, "%", "it must be between 0 and 100 %", Published.AMALGAM_SHARE, PERCENT);
             } else {
-                usual(note, share * PERCENT, "%", PERCENT, Published.AMALGAM_SHARE);
+                found.usual(note, share * PERCENT, "%", PERCENT, Published.AMALGAM_SHARE);
             }
         });
-        burning.amalgamPerCycle().ifPresent(a -> notBelow("amalgam per cycle", a.value() * GRAMS, "g"));
-        burning.retortShare().ifPresent(s -> share("share of burns in a retort", s));
+        burning.amalgamPerCycle().ifPresent(a -> found.notBelow("amalgam per cycle", a.value() * GRAMS, "g"));
+        burning.retortShare().ifPresent(s -> found.share("share of burns in a retort", s));
         burning.retortRecovery().ifPresent(this::retort);
         returned();
         burning.spongeRemainder().ifPresent(q -> {
             if (!(q >= 0 && q < 1)) {
-                refuse("mercury's share of the sponge gold", q * PERCENT, "%", "it must be 0 to below 100 %");
+                found.refuse("mercury's share of the sponge gold", q * PERCENT, "%", "it must be 0 to below 100 %");
             } else {
-                usual("mercury's share of the sponge gold", q * PERCENT, "%", PERCENT, Published.SPONGE_REMAINDER);
+                found.usual(
+                        "mercury's share of the sponge gold", q * PERCENT, "%", PERCENT, Published.SPONGE_REMAINDER);
             }
         });
-        share("share laid down nearby", burning.nearby().laidDown());
-        share("share of that which runs off", burning.nearby().runoff());
+        found.share("share laid down nearby", burning.nearby().laidDown());
+        found.share("share of that which runs off", burning.nearby().runoff());
     }
 
     private void retort(double recovery) {
         if (!(recovery >= 0 && recovery <= 1)) {
-            refuse(
+            found.refuse(
                     "share that the retort gives back",
                     recovery * PERCENT,
                     "%",
@@ -167,7 +170,8 @@ public final class NoteCheck {
                     Published.RETORT_RECOVERY,
                     PERCENT);
         } else {
-            usual("share that the retort gives back", recovery * PERCENT, "%", PERCENT, Published.RETORT_RECOVERY);
+            found.usual(
+                    "share that the retort gives back", recovery * PERCENT, "%", PERCENT, Published.RETORT_RECOVERY);
         }
     }
 
@@ -194,32 +198,32 @@ public final class NoteCheck {
         tailings.content().ifPresent(c -> content("mercury content of tailings", c.value()));
         tailings.tableTest().ifPresent(this::tableTest);
         if (notes.tailingsContent().isPresent() && notes.tailingsPerCycle().isEmpty()) {
-            missing("tailings per cycle", "their mercury content is given; give how much of them there is");
+            found.missing("tailings per cycle", "their mercury content is given; give how much of them there is");
         }
         if (tailings.fate().isEmpty() && notes.practice() != Amalgamation.NONE) {
-            missing("where tailings go", "is not noted; give the shares stored, leached and given to the river");
+            found.missing("where tailings go", "is not noted; give the shares stored, leached and given to the river");
         }
         tailings.fate().ifPresent(fate -> {
-            share("share of tailings reprocessed", fate.reprocessed());
-            share("share that reprocessing gives back", fate.recovery());
-            share("share of tailings stored", fate.stored());
-            share("share of tailings leached", fate.leached());
-            share("share of tailings to the river", fate.river());
+            found.share("share of tailings reprocessed", fate.reprocessed());
+            found.share("share that reprocessing gives back", fate.recovery());
+            found.share("share of tailings stored", fate.stored());
+            found.share("share of tailings leached", fate.leached());
+            found.share("share of tailings to the river", fate.river());
             double sum = fate.stored() + fate.leached() + fate.river();
             if (Math.abs(sum - 1) > ROUNDING) {
-                refuse("stored, leached and river together", sum * PERCENT, "%", "give shares that sum to 100 %");
+                found.refuse("stored, leached and river together", sum * PERCENT, "%", "give shares that sum to 100 %");
             }
             if (fate.leached() > 0 && notes.tank().isEmpty()) {
-                missing("leach tank", "tailings are leached; give the tank's volume and cycles");
+                found.missing("leach tank", "tailings are leached; give the tank's volume and cycles");
             }
         });
         tailings.forms().ifPresent(forms -> {
-            share("share in droplets", forms.droplets());
-            share("share exchangeable", forms.exchangeable());
-            share("share bound in grains", forms.grainBound());
+            found.share("share in droplets", forms.droplets());
+            found.share("share exchangeable", forms.exchangeable());
+            found.share("share bound in grains", forms.grainBound());
             double sum = forms.droplets() + forms.exchangeable() + forms.grainBound();
             if (Math.abs(sum - 1) > ROUNDING) {
-                refuse(
+                found.refuse(
                         "droplets, exchangeable and grain-bound together",
                         sum * PERCENT,
                         "%",
@@ -232,7 +236,7 @@ public final class NoteCheck {
         if (!(test.mass().value() > 0)
                 || test.recovered().value() < 0
                 || test.recovered().value() > test.mass().value()) {
-            refuse(
+            found.refuse(
                     "mercury that the table test gave",
                     test.recovered().value(),
                     "kg",
@@ -247,7 +251,7 @@ public final class NoteCheck {
             double most = notes.mercury().chargedPerCycle().get().value()
                     / notes.tailingsPerCycle().getAsDouble();
             if (content > most) {
-                refuse(
+                found.refuse(
                         "mercury content by table test",
                         content * MG_PER_KG,
                         "mg/kg",
@@ -260,54 +264,21 @@ public final class NoteCheck {
 
     private void content(String note, double content) {
         if (!(content >= 0 && content < 1)) {
-            refuse(note, content * MG_PER_KG, "mg/kg", "it must be 0 to below 1000000 mg/kg");
+            found.refuse(note, content * MG_PER_KG, "mg/kg", "it must be 0 to below 1000000 mg/kg");
         } else {
-            usual(note, content * MG_PER_KG, "mg/kg", MG_PER_KG, Published.TAILINGS_CONTENT);
+            found.usual(note, content * MG_PER_KG, "mg/kg", MG_PER_KG, Published.TAILINGS_CONTENT);
         }
     }
 
     private void tank(FieldNotes.Tank tank) {
-        notBelow("volume of the leach tank", tank.volume(), "m3");
-        notBelow("cycles of the leach tank", tank.cyclesPerYear(), "1/yr");
-        share("share detoxified", tank.detoxified());
-        share("share of the solution to the river", tank.solutionToRiver());
-        share("share of the residue to the river", tank.residueToRiver());
+        found.notBelow("volume of the leach tank", tank.volume(), "m3");
+        found.notBelow("cycles of the leach tank", tank.cyclesPerYear(), "1/yr");
+        found.share("share detoxified", tank.detoxified());
+        found.share("share of the solution to the river", tank.solutionToRiver());
+        found.share("share of the residue to the river", tank.residueToRiver());
         tank.dissolved().ifPresent(c -> {
-            notBelow("mercury dissolved in leach solution", c.value(), "kg/m3");
-            usual("mercury dissolved in leach solution", c.value() * GRAMS, "mg/L", GRAMS, Published.DISSOLVED);
+            found.notBelow("mercury dissolved in leach solution", c.value(), "kg/m3");
+            found.usual("mercury dissolved in leach solution", c.value() * GRAMS, "mg/L", GRAMS, Published.DISSOLVED);
         });
-    }
-
-    private void share(String note, double value) {
-        if (!(value >= 0 && value <= 1)) {
-            refuse(note, value * PERCENT, "%", "give 0 to 100 %");
-        }
-    }
-
-    private void notBelow(String note, double value, String unit) {
-        if (!(value >= 0)) {
-            refuse(note, value, unit, "give 0 or more");
-        }
-    }
-
-    private void usual(String note, double number, String unit, double factor, Assumed published) {
-        Spread range = published.value().map(v -> v * factor);
-        if (!range.holds(number)) {
-            findings.add(NoteFinding.outside(note, number, unit, range, published.source()));
-        }
-    }
-
-    private void refuse(String note, double number, String unit, String words) {
-        findings.add(NoteFinding.refused(note, number, unit, words));
-    }
-
-    private void refuse(String note, double number, String unit, String words, Assumed published, double factor) {
-        Spread range = published.value().map(v -> v * factor);
-        findings.add(new NoteFinding(
-                note, OptionalDouble.of(number), unit, Optional.of(range), published.source(), true, words));
-    }
-
-    private void missing(String note, String words) {
-        findings.add(NoteFinding.missing(note, words));
     }
 }

@@ -43,13 +43,9 @@ public record PathRelease(
         water = List.copyOf(water);
     }
 
-    /** Mean mercury of the year [kg/s], by shares of the year [-]. */
-    public double mean(List<Double> yearShares) {
-        double sum = 0;
-        for (int s = 0; s < yearShares.size(); s++) {
-            sum += yearShares.get(s) * mercury.get(s);
-        }
-        return sum;
+    /** Mean mercury of the year [kg/s]. */
+    public double mean(FlowYear year) {
+        return year.mean(mercury);
     }
 
     /**

@@ -62,5 +62,10 @@ final class Published {
     /** Standard deviation over the value of a content that states none [-]. */
     static final double ASSAYED = 0.3;
 
+    static final Assumed UNCERTAINTY = new Assumed(
+            "standard deviation of weighed and counted notes that state none", Spread.exact(WEIGHED), DASH, TRADE);
+    static final Assumed ASSAY_UNCERTAINTY =
+            new Assumed("standard deviation of mercury contents that state none", Spread.exact(ASSAYED), DASH, TRADE);
+
     private Published() {}
 }

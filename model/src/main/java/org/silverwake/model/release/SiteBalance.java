@@ -5,7 +5,6 @@ package org.silverwake.model.release;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +26,7 @@ public final class SiteBalance {
     private final SiteYear high;
     private final List<Assumed> assumed;
     private final List<NoteFinding> findings;
-    private final Set<WorstPractice> worst;
+    private final Optional<FieldNotes> notes;
 
     private SiteBalance(
             String name,
@@ -35,8 +34,9 @@ public final class SiteBalance {
             List<SiteYear> others,
             List<Assumed> assumed,
             List<NoteFinding> findings,
-            Set<WorstPractice> worst) {
+            Optional<FieldNotes> notes) {
         this.name = name;
+        this.notes = notes;
         this.middle = middle;
         this.corners = new ArrayList<>(others);
         corners.add(middle);
@@ -47,48 +47,46 @@ public final class SiteBalance {
         this.high = corners.stream().max(byRiver).orElseThrow();
         this.assumed = List.copyOf(assumed);
         this.findings = List.copyOf(findings);
-        this.worst = worst;
     }
 
     /**
      * The balance of some notes, with all practices that they name in force.
      *
-     * @param yearShares shares of the year by flow state [-], summing to 1
+     * @param flowYear the year
      * @throws NotesException if something in the notes cannot be, or they do not determine it; with all that was found
      */
-    public static SiteBalance of(FieldNotes notes, List<Double> yearShares) {
+    public static SiteBalance of(FieldNotes notes, FlowYear flowYear) {
         List<NoteFinding> findings = new ArrayList<>(NoteCheck.of(notes));
         if (findings.stream().anyMatch(NoteFinding::refused)) {
             throw new NotesException(notes.name(), findings);
         }
         Assumptions asked = new Assumptions(Map.of());
-        SiteYear middle = SiteYear.of(notes, yearShares, asked);
+        SiteYear middle = SiteYear.of(notes, flowYear, asked);
         List<SiteYear> others = new ArrayList<>();
         for (Map<String, Spread.Level> corner : asked.corners()) {
             try {
-                others.add(SiteYear.of(notes, yearShares, new Assumptions(corner)));
+                others.add(SiteYear.of(notes, flowYear, new Assumptions(corner)));
             } catch (NotesException contradiction) {
                 // a combination that the notes rule out says nothing of the site
                 continue;
             }
         }
         findings.addAll(afterwards(notes, middle, asked));
-        return new SiteBalance(
-                notes.name(), middle, others, asked.asked(), findings, WorstPractice.of(notes, middle.balance()));
+        return new SiteBalance(notes.name(), middle, others, asked.asked(), findings, Optional.of(notes));
     }
 
     /**
      * The balance of an old heap or disturbed ground.
      *
-     * @param yearShares shares of the year by flow state [-], summing to 1
+     * @param flowYear the year
      */
-    public static SiteBalance of(Eroded eroded, List<Double> yearShares) {
+    public static SiteBalance of(Eroded eroded, FlowYear flowYear) {
         Assumptions asked = new Assumptions(Map.of());
-        SiteYear middle = SiteYear.of(eroded, yearShares, asked);
+        SiteYear middle = SiteYear.of(eroded, flowYear, asked);
         List<SiteYear> others = asked.corners().stream()
-                .map(corner -> SiteYear.of(eroded, yearShares, new Assumptions(corner)))
+                .map(corner -> SiteYear.of(eroded, flowYear, new Assumptions(corner)))
                 .toList();
-        return new SiteBalance(eroded.name(), middle, others, asked.asked(), List.of(), Set.of());
+        return new SiteBalance(eroded.name(), middle, others, asked.asked(), List.of(), Optional.empty());
     }
 
     /** What only the balance shows: improbable notes, unusual mercury per gold, a table test above it, solids not known. */
@@ -210,8 +208,13 @@ public final class SiteBalance {
         return middle.circuit().map(Circuit::sheet);
     }
 
+    /** The notes; none of an old heap or disturbed ground. */
+    public Optional<FieldNotes> notes() {
+        return notes;
+    }
+
     /** Practices of Annex C that are in use. */
     public Set<WorstPractice> worst() {
-        return new LinkedHashSet<>(worst);
+        return notes.map(n -> WorstPractice.of(n, middle.balance())).orElse(Set.of());
     }
 }

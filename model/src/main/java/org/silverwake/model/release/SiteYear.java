@@ -25,8 +25,8 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
     private static final Assumed RESIDUE =
             new Assumed("grain-bound share of the mercury in leached tailings", Spread.exact(1), "-", Published.TRADE);
 
-    /** Of one set of notes; shares of the year by flow state. */
-    static SiteYear of(FieldNotes notes, List<Double> yearShares, Assumptions assumptions) {
+    /** Of one set of notes. */
+    static SiteYear of(FieldNotes notes, FlowYear flowYear, Assumptions assumptions) {
         double sheds = notes.work().sheds();
         if (notes.practice() == Amalgamation.NONE) {
             double none = notes.work().gold().map(Noted::value).orElse(0.0) * sheds;
@@ -34,8 +34,8 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
         }
         Circuit circuit = circuit(notes, assumptions);
         double gold = circuit.value(Circuit.GOLD) * sheds;
-        YearBalance balance = shed(notes, yearShares, circuit, assumptions).times(sheds);
-        double riverShare = notes.tailings().fate().orElseThrow().river() * goes(notes, yearShares);
+        YearBalance balance = shed(notes, flowYear, circuit, assumptions).times(sheds);
+        double riverShare = notes.tailings().fate().orElseThrow().river() * goes(notes, flowYear);
         Effects effects = new Effects(notes, gold, assumptions);
         for (FieldNotes.Change change : notes.changes()) {
             balance = effects.with(change.practice(), balance);
@@ -46,22 +46,21 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
         FieldNotes.Nearby nearby = notes.burning().nearby();
         balance = balance.moved(SitePath::isVapor, SitePath.LAID_DOWN, nearby.laidDown())
                 .moved(path -> path == SitePath.LAID_DOWN, SitePath.RUNOFF, nearby.runoff());
-        return new SiteYear(balance, releases(notes, yearShares, balance), Optional.of(circuit), gold);
+        return new SiteYear(balance, releases(notes, flowYear, balance), Optional.of(circuit), gold);
     }
 
     /** Of an old heap or disturbed ground; the content's range is that of its stated uncertainty. */
-    static SiteYear of(Eroded ground, List<Double> yearShares, Assumptions assumptions) {
-        double content = assumptions.ask(
-                new Assumed("mercury content of the ground", Circuit.uncertain(ground.content()), "kg/kg", "noted"));
+    static SiteYear of(Eroded ground, FlowYear flowYear, Assumptions assumptions) {
+        double content = assumptions.noted("mercury content of the ground", ground.content(), "kg/kg");
         Map<SitePath, Double> rates = new EnumMap<>(SitePath.class);
         double eroded = ground.solids() * content;
-        Storage.Released released = ground.storage().release(eroded, yearShares);
+        Storage.Released released = ground.storage().release(eroded, flowYear);
         rates.put(SitePath.ERODED, eroded);
         rates.put(SitePath.KEPT, released.kept());
-        slurry(ground.forms(), released.mean(yearShares), rates);
-        double going = ground.storage().release(1, yearShares).mean(yearShares);
+        slurry(ground.forms(), released.mean(flowYear), rates);
+        double going = ground.storage().release(1, flowYear).mean(flowYear);
         YearBalance balance = new YearBalance(rates, ground.solids() * going);
-        PathRelease release = slurry(PathRelease.Path.EROSION, balance, ground.storage(), yearShares, 0);
+        PathRelease release = slurry(PathRelease.Path.EROSION, balance, ground.storage(), flowYear, 0);
         return new SiteYear(balance, List.of(release), Optional.empty(), 0);
     }
 
@@ -101,12 +100,11 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
     }
 
     /** Share of what is given to the river that goes there in the year. */
-    private static double goes(FieldNotes notes, List<Double> yearShares) {
-        return notes.tailings().storage().release(1, yearShares).mean(yearShares);
+    private static double goes(FieldNotes notes, FlowYear flowYear) {
+        return notes.tailings().storage().release(1, flowYear).mean(flowYear);
     }
 
-    private static YearBalance shed(
-            FieldNotes notes, List<Double> yearShares, Circuit circuit, Assumptions assumptions) {
+    private static YearBalance shed(FieldNotes notes, FlowYear flowYear, Circuit circuit, Assumptions assumptions) {
         Map<SitePath, Double> rates = new EnumMap<>(SitePath.class);
         if (circuit.isChargeKnown()) {
             rates.put(SitePath.CHARGED, circuit.value(Circuit.CHARGED));
@@ -125,9 +123,9 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
         double recovered = tailings * fate.reprocessed() * fate.recovery();
         double rest = tailings * (1 - fate.reprocessed() * fate.recovery());
         rates.put(SitePath.TAILINGS_RECOVERED, recovered);
-        Storage.Released released = notes.tailings().storage().release(rest * fate.river(), yearShares);
+        Storage.Released released = notes.tailings().storage().release(rest * fate.river(), flowYear);
         double kept = rest * fate.stored() + released.kept();
-        slurry(notes.tailings().forms(), released.mean(yearShares), rates);
+        slurry(notes.tailings().forms(), released.mean(flowYear), rates);
         double solids = tailingsMass(notes) * fate.river();
         if (fate.leached() > 0) {
             FieldNotes.Tank tank = notes.tank().orElseThrow();
@@ -138,15 +136,14 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
             if (tank.residueToRiver() > 0) {
                 assumptions.ask(RESIDUE);
             }
-            Storage.Released ofResidue =
-                    notes.tailings().storage().release(residue * tank.residueToRiver(), yearShares);
+            Storage.Released ofResidue = notes.tailings().storage().release(residue * tank.residueToRiver(), flowYear);
             rates.put(SitePath.TANK_COMPLEX, letGo * tank.solutionToRiver());
-            rates.put(SitePath.TANK_RESIDUE, ofResidue.mean(yearShares));
+            rates.put(SitePath.TANK_RESIDUE, ofResidue.mean(flowYear));
             kept += letGo * (1 - tank.solutionToRiver()) + residue * (1 - tank.residueToRiver()) + ofResidue.kept();
             solids += tailingsMass(notes) * fate.leached() * tank.residueToRiver();
         }
         rates.put(SitePath.KEPT, kept);
-        return new YearBalance(rates, solids * goes(notes, yearShares));
+        return new YearBalance(rates, solids * goes(notes, flowYear));
     }
 
     private static void slurry(Optional<FieldNotes.Forms> forms, double rate, Map<SitePath, Double> rates) {
@@ -179,14 +176,14 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
         return Math.min(entering, dissolved);
     }
 
-    private static List<PathRelease> releases(FieldNotes notes, List<Double> yearShares, YearBalance balance) {
+    private static List<PathRelease> releases(FieldNotes notes, FlowYear flowYear, YearBalance balance) {
         List<PathRelease> releases = new ArrayList<>();
         double sheds = notes.work().sheds();
         FieldNotes.Fate fate = notes.tailings().fate().orElseThrow();
         double slurryWater = notes.tailings().waterPerCycle() * Circuit.perSecond(notes) * sheds * fate.river();
         if (balance.sum(SitePath::isSlurry) > 0 || balance.solids() > 0) {
             releases.add(
-                    slurry(PathRelease.Path.SLURRY, balance, notes.tailings().storage(), yearShares, slurryWater));
+                    slurry(PathRelease.Path.SLURRY, balance, notes.tailings().storage(), flowYear, slurryWater));
         }
         double complex = balance.rate(SitePath.TANK_COMPLEX);
         if (fate.leached() > 0) {
@@ -195,32 +192,32 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
                     tank.volume() * tank.cyclesPerYear() / Quantity.SECONDS_PER_YEAR * sheds * tank.solutionToRiver();
             releases.add(new PathRelease(
                     PathRelease.Path.LEACH_TANK,
-                    same(complex, yearShares),
+                    flowYear.spread(complex),
                     0,
                     complex > 0 ? 1 : 0,
                     OptionalDouble.of(1),
-                    same(0, yearShares),
-                    same(water, yearShares)));
+                    same(0, flowYear),
+                    flowYear.spread(water)));
         }
         double runoff = balance.rate(SitePath.RUNOFF);
         if (runoff > 0) {
             releases.add(new PathRelease(
                     PathRelease.Path.RUNOFF,
-                    same(runoff, yearShares),
+                    same(runoff, flowYear),
                     0,
                     0,
                     OptionalDouble.of(1),
-                    same(0, yearShares),
-                    same(0, yearShares)));
+                    same(0, flowYear),
+                    same(0, flowYear)));
         }
         return releases;
     }
 
     /** Slurry by state: the year's mass in the rhythm of its storage. */
     static PathRelease slurry(
-            PathRelease.Path path, YearBalance balance, Storage storage, List<Double> yearShares, double water) {
-        Storage.Released rhythm = storage.release(1, yearShares);
-        double mean = rhythm.mean(yearShares);
+            PathRelease.Path path, YearBalance balance, Storage storage, FlowYear flowYear, double water) {
+        Storage.Released rhythm = storage.release(1, flowYear);
+        double mean = rhythm.mean(flowYear);
         double all = balance.sum(SitePath::isSlurry);
         double droplets = balance.rate(SitePath.SLURRY_DROPLETS);
         double exchangeable = balance.rate(SitePath.SLURRY_EXCHANGEABLE);
@@ -239,10 +236,10 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
                 0,
                 open ? OptionalDouble.empty() : OptionalDouble.of(divalent > 0 ? exchangeable / divalent : 1),
                 solids,
-                same(water, yearShares));
+                flowYear.spread(water));
     }
 
-    private static List<Double> same(double value, List<Double> yearShares) {
-        return Collections.nCopies(yearShares.size(), value);
+    private static List<Double> same(double value, FlowYear flowYear) {
+        return Collections.nCopies(flowYear.size(), value);
     }
 }

@@ -15,7 +15,7 @@ public sealed interface Storage {
     record Straight() implements Storage {}
 
     /**
-     * A heap by the bank. What is laid on it spreads over the year; in states that wash it, what is laid there goes at once, and
+     * A heap by the bank. What is laid on it follows the work; in states that wash it, what is laid there goes at once, and
      * the stated shares of what the other states laid up goes too.
      *
      * @param washed share of what other states laid up that goes in each state [-], 0 in those that fill it, together at most
@@ -43,10 +43,11 @@ public sealed interface Storage {
         /**
          * All of it in the states that are not dry, in proportion to their length (common practice, no source).
          *
-         * @param yearShares shares of the year by state [-]
+         * @param year the year
          * @param dry whether each state fills the heap
          */
-        public static Heap washedByLength(List<Double> yearShares, List<Boolean> dry) {
+        public static Heap washedByLength(FlowYear year, List<Boolean> dry) {
+            List<Double> yearShares = year.shares();
             double wet = 0;
             for (int s = 0; s < yearShares.size(); s++) {
                 wet += dry.get(s) ? 0 : yearShares.get(s);
@@ -85,13 +86,9 @@ public sealed interface Storage {
             byState = List.copyOf(byState);
         }
 
-        /** Mean of the year [kg/s] of what goes, by shares of the year [-]. */
-        public double mean(List<Double> yearShares) {
-            double sum = 0;
-            for (int s = 0; s < yearShares.size(); s++) {
-                sum += yearShares.get(s) * byState.get(s);
-            }
-            return sum;
+        /** Mean of the year [kg/s] of what goes. */
+        public double mean(FlowYear year) {
+            return year.mean(byState);
         }
     }
 
@@ -99,38 +96,42 @@ public sealed interface Storage {
      * What goes in each state.
      *
      * @param mean what is given to the river in the mean of the year [kg/s]
-     * @param yearShares shares of the year by state [-], summing to 1
+     * @param year shares of the year and of the work by state
      * @throws IllegalArgumentException if a heap states other than as many shares as there are states, or washes in a state
      *     that never is
      */
-    default Released release(double mean, List<Double> yearShares) {
+    default Released release(double mean, FlowYear year) {
         if (this instanceof Heap heap) {
-            return wash(heap, mean, yearShares);
+            return wash(heap, mean, year);
         }
         double going = this instanceof Pond pond ? pond.escaping() : 1;
-        List<Double> rates = yearShares.stream().map(share -> mean * going).toList();
+        List<Double> rates = new ArrayList<>();
+        for (int s = 0; s < year.size(); s++) {
+            rates.add(year.rate(mean * going * year.work().get(s), s));
+        }
         return new Released(rates, mean * (1 - going));
     }
 
-    private static Released wash(Heap heap, double mean, List<Double> yearShares) {
+    private static Released wash(Heap heap, double mean, FlowYear year) {
         List<Double> washed = heap.washed();
-        if (washed.size() != yearShares.size()) {
+        if (washed.size() != year.size()) {
             throw new IllegalArgumentException("a heap states " + washed.size() + " washed-out shares and there are "
-                    + yearShares.size() + " flow states; give one for each");
+                    + year.size() + " flow states; give one for each");
         }
         double laidUp = 0;
         double sum = 0;
         for (int s = 0; s < washed.size(); s++) {
-            laidUp += washed.get(s) == 0 ? mean * yearShares.get(s) : 0;
+            laidUp += washed.get(s) == 0 ? mean * year.work().get(s) : 0;
             sum += washed.get(s);
         }
         List<Double> rates = new ArrayList<>();
         for (int s = 0; s < washed.size(); s++) {
-            if (washed.get(s) > 0 && yearShares.get(s) == 0) {
+            if (washed.get(s) > 0 && year.shares().get(s) == 0) {
                 throw new IllegalArgumentException(
                         "a heap is washed in a flow state whose share of the year is 0; give 0 there");
             }
-            rates.add(washed.get(s) == 0 ? 0 : mean + laidUp * washed.get(s) / yearShares.get(s));
+            double going = washed.get(s) == 0 ? 0 : mean * year.work().get(s) + laidUp * washed.get(s);
+            rates.add(year.rate(going, s));
         }
         return new Released(rates, laidUp * Math.max(0, 1 - sum));
     }

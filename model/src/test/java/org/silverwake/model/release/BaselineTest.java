@@ -8,8 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.silverwake.model.release.Sheds.STATES;
 import static org.silverwake.model.release.Sheds.YEAR;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -20,13 +20,13 @@ class BaselineTest {
     /** Two whole-ore sites of 1 and 2 kg of gold: 3 x 3, 3 x 5, 3 x 50 kg of mercury; the worked shed with retorts on its own row. */
     @Test
     void sumsByPractice() {
-        Map<FieldNotes, SiteBalance> sites = new LinkedHashMap<>();
+        List<SiteBalance> sites = new ArrayList<>();
         for (FieldNotes notes : new FieldNotes[] {
             Sheds.goldOnly(Amalgamation.WHOLE_ORE, 1),
             Sheds.worked().with(Sheds.cycles(Optional.empty(), 4)),
             Sheds.goldOnly(Amalgamation.WHOLE_ORE, 2)
         }) {
-            sites.put(notes, SiteBalance.of(notes, STATES));
+            sites.add(SiteBalance.of(notes, STATES));
         }
         Baseline table = Baseline.of(sites);
         assertThat(table.rows()).hasSize(2);

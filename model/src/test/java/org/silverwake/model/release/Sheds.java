@@ -11,7 +11,7 @@ import org.silverwake.model.quantity.Quantity;
 /** Notes of invented sheds. */
 final class Sheds {
     static final double YEAR = Quantity.SECONDS_PER_YEAR;
-    static final List<Double> STATES = List.of(0.6, 0.3, 0.1);
+    static final FlowYear STATES = FlowYear.even(List.of(0.6, 0.3, 0.1));
     static final FieldNotes.Fate RIVER = new FieldNotes.Fate(0, 0, 0, 0, 1);
 
     private Sheds() {}

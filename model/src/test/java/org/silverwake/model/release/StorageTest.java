@@ -14,7 +14,7 @@ class StorageTest {
     /** ROUNDING: a dozen operations on numbers of order 1. */
     private static final double ROUNDING = 1e-14;
 
-    private static final List<Double> YEAR = List.of(0.6, 0.3, 0.1);
+    private static final FlowYear YEAR = FlowYear.even(List.of(0.6, 0.3, 0.1));
 
     private static void assertClosed(Storage.Released released, double mean) {
         assertThat(released.mean(YEAR) + released.kept()).isCloseTo(mean, within(1e-12 * mean)); // ROUNDING
@@ -42,10 +42,24 @@ class StorageTest {
         assertClosed(released, 7);
     }
 
+    /** Work in the dry state alone: straight 1/0.6 then, none later; a heap holds all of it back for wet and flood. */
+    @Test
+    void workInTheDryStateAlone() {
+        FlowYear dryWork = new FlowYear(YEAR.shares(), List.of(1.0, 0.0, 0.0));
+        Storage.Released straight = new Storage.Straight().release(3, dryWork);
+        assertThat(straight.byState().get(0)).isCloseTo(5, within(ROUNDING));
+        assertThat(straight.byState().get(1)).isZero();
+        Storage.Released heap = Storage.Heap.washedByLength(dryWork, List.of(true, false, false))
+                .release(3, dryWork);
+        assertThat(heap.byState().get(0)).isZero();
+        assertThat(heap.byState().get(1)).isCloseTo(7.5, within(ROUNDING));
+        assertThat(heap.mean(dryWork)).isCloseTo(3, within(ROUNDING));
+    }
+
     @Test
     void straightAndPond() {
         Storage.Released straight = new Storage.Straight().release(3, YEAR);
-        assertThat(straight.byState()).containsExactly(3.0, 3.0, 3.0);
+        assertThat(straight.byState()).allSatisfy(rate -> assertThat(rate).isCloseTo(3, within(ROUNDING)));
         assertClosed(straight, 3);
         Storage.Released pond = new Storage.Pond(0.05).release(3, YEAR);
         assertThat(pond.byState().get(2)).isCloseTo(0.15, within(ROUNDING));
@@ -59,8 +73,12 @@ class StorageTest {
         assertThatThrownBy(() -> new Storage.Heap(List.of(0.0, 0.0, 0.0))).hasMessageContaining("above 0");
         assertThatThrownBy(() -> new Storage.Heap(List.of(0.0, 1.0)).release(1, YEAR))
                 .hasMessageContaining("states 2 washed-out shares");
-        assertThatThrownBy(() -> new Storage.Heap(List.of(0.0, 1.0)).release(1, List.of(1.0, 0.0)))
+        assertThatThrownBy(() -> new Storage.Heap(List.of(0.0, 1.0)).release(1, FlowYear.even(List.of(1.0, 0.0))))
                 .hasMessageContaining("share of the year is 0");
+        assertThatThrownBy(() -> FlowYear.even(List.of(0.6, 0.3)))
+                .hasMessageContaining("shares of the year sum to 0.8");
+        assertThatThrownBy(() -> new FlowYear(List.of(1.0, 0.0), List.of(0.5, 0.5)))
+                .hasMessageContaining("work is done in a flow state");
         assertThatThrownBy(() -> new Storage.Pond(1.2)).hasMessageContaining("1.2");
     }
 }
