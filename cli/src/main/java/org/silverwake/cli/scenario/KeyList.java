@@ -36,6 +36,7 @@ final class KeyList {
         FishSection.keys(keys);
         tables(keys);
         samples(keys);
+        PracticesSection.keys(keys);
         WaterBodiesSection.keys(keys);
         ReachClassSection.keys(keys);
         outputs(keys);

@@ -50,6 +50,10 @@ public final class Problems {
         warnings.add(where + ": " + text);
     }
 
+    boolean isNone() {
+        return problems.isEmpty();
+    }
+
     List<String> warnings() {
         return List.copyOf(warnings);
     }

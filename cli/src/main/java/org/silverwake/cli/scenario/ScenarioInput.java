@@ -44,6 +44,7 @@ public record ScenarioInput(
         Background background,
         Settings settings,
         List<Site> sites,
+        FieldNotesPlan fieldNotes,
         List<Place> places,
         List<Gauge> gauges,
         List<Abstraction> abstractions,
@@ -68,6 +69,38 @@ public record ScenarioInput(
         localUnits = Collections.unmodifiableMap(new LinkedHashMap<>(localUnits));
         sourceFiles = List.copyOf(sourceFiles);
         warnings = List.copyOf(warnings);
+    }
+
+    /** The same with other discharge points and whatever the water and the bed make of them. */
+    public ScenarioInput withSites(List<Site> others) {
+        return new ScenarioInput(
+                folder,
+                project,
+                rivers,
+                states,
+                discharge,
+                channel,
+                solids,
+                mercury,
+                bed,
+                history,
+                fish,
+                background,
+                settings,
+                others,
+                fieldNotes,
+                places,
+                gauges,
+                abstractions,
+                samples,
+                waterBodies,
+                reachClasses,
+                corrections,
+                guidelines,
+                outputs,
+                localUnits,
+                sourceFiles,
+                warnings);
     }
 
     /** Title, maker and date of the work; the date is written on maps in place of the clock's. */
@@ -336,11 +369,13 @@ public record ScenarioInput(
         }
     }
 
-    /** The path by which mercury leaves a site. */
+    /** The path by which mercury leaves a site; by erosion of heaps and ground and by runoff only where field notes say so. */
     public enum ReleasePath {
         SLURRY,
         LEACH_TANK,
-        SEEPAGE
+        SEEPAGE,
+        EROSION,
+        RUNOFF
     }
 
     /** Where in the cross-section an outfall enters. */

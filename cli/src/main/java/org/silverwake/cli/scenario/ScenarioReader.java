@@ -28,6 +28,8 @@ import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.scenario.ScenarioInput.Solids;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.quantity.LocalUnits;
+import org.silverwake.model.release.NoteFinding;
+import org.silverwake.model.release.NotesException;
 
 /** Reads a scenario and its tables into a {@link ScenarioInput}, every value checked and in SI. */
 public final class ScenarioReader {
@@ -101,9 +103,19 @@ public final class ScenarioReader {
         Rivers rivers = RiversSection.read(root.at("rivers"), sources, settings, names);
         Discharge discharge = WaterSection.discharge(root.at("discharge"), rivers, settings, names);
         Solids solids = SolidsSection.read(root.at("solids").at("classes"), settings);
-        SitesTable sites = new SitesTable(names, solids.classes(), problems);
+        PracticesSection practices = new PracticesSection(names, problems);
+        List<FieldNotesPlan.NotedSite> noted = practices.notes(root.at(PracticesSection.NOTES), sources);
+        SitesTable sites = new SitesTable(names, solids.classes(), noted, problems);
         PlaceTables places = new PlaceTables(names, problems);
-        List<Site> siteList = sites.read(siteTables(root));
+        Project project = project(root);
+        FieldNotesPlan plan = practices.read(
+                noted,
+                root.at(PracticesSection.NOTES),
+                root.at(PracticesSection.PRACTICES),
+                sources,
+                sites.read(siteTables(root)),
+                project.date().getYear());
+        List<Site> siteList = expanded(plan);
         List<Place> placeList = sources.table("places", root.atPath("places.file"))
                 .map(places::places)
                 .orElse(List.of());
@@ -121,7 +133,7 @@ public final class ScenarioReader {
         Optional<Bed> bed = BedSection.read(root, mercury, solids.classes(), settings);
         ScenarioInput input = new ScenarioInput(
                 folder,
-                project(root),
+                project,
                 rivers,
                 states,
                 discharge,
@@ -134,6 +146,7 @@ public final class ScenarioReader {
                 new Background(settings.value("background.solids-mercury-content")),
                 settings,
                 siteList,
+                plan,
                 placeList,
                 gaugeList,
                 sources.table("abstractions", root.atPath("abstractions.file"))
@@ -153,6 +166,36 @@ public final class ScenarioReader {
         CorrectionsTable.checkNames(input, problems);
         problems.requireNone();
         return input;
+    }
+
+    /** Discharge points of the year that is run; what is the matter with field notes is told of every site. */
+    private List<Site> expanded(FieldNotesPlan plan) {
+        for (FieldNotesPlan.NotedSite noted : plan.noted()) {
+            Optional<Site> site = plan.sites().stream()
+                    .filter(s -> s.name().equals(noted.site()))
+                    .findFirst();
+            if (site.isEmpty()) {
+                problems.add(
+                        noted.where(),
+                        "\"" + noted.site() + "\" is no site of the table of sites; "
+                                + Nearest.hint(
+                                        noted.site(),
+                                        plan.sites().stream().map(Site::name).toList()));
+            }
+            try {
+                var balance =
+                        noted.balance(site.map(NotedSites.inForce(plan)::by).orElse(List.of()), plan.year());
+                balance.findings().forEach(finding -> problems.warn(noted.where(), finding.text()));
+            } catch (NotesException e) {
+                e.findings().stream()
+                        .filter(NoteFinding::refused)
+                        .forEach(finding -> problems.add(noted.where(), finding.text()));
+                e.findings().stream()
+                        .filter(finding -> !finding.refused())
+                        .forEach(finding -> problems.warn(noted.where(), finding.text()));
+            }
+        }
+        return problems.isNone() ? NotedSites.expand(plan, NotedSites.inForce(plan), plan.year()) : plan.sites();
     }
 
     /** Positions that a sample's station may name; a site's name comes last, as samples are taken at places. */

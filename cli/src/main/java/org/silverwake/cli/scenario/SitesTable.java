@@ -25,7 +25,7 @@ import org.silverwake.model.quantity.Dimension;
 
 /** The table of discharge points. */
 final class SitesTable {
-    private static final List<String> PATHS = List.of("slurry", "leach-tank", "seepage");
+    private static final List<String> PATHS = List.of("slurry", "leach-tank", "seepage", "erosion", "runoff");
     private static final List<String> OUTFALLS = List.of("bank", "mid-channel");
 
     private static final String FURTHER_BLANK =
@@ -63,7 +63,7 @@ final class SitesTable {
     static final List<Key> KEYS = List.of(
             Key.word("name", Kind.TEXT, "", "required, each once"),
             Key.word("group", Kind.TEXT, "", "group of sites it belongs to; its own if blank"),
-            Key.choice("path", PATHS, "", "required: how mercury leaves the site"),
+            Key.choice("path", PATHS, "", "required without field notes: how mercury leaves the site"),
             RELEASE,
             TAILINGS,
             CONTENT,
@@ -90,11 +90,14 @@ final class SitesTable {
 
     private final StateNames states;
     private final List<SolidsClass> classes;
+    private final Set<String> noted = new HashSet<>();
     private final Problems problems;
 
-    SitesTable(StateNames states, List<SolidsClass> classes, Problems problems) {
+    /** Sites that field notes tell of give no release of their own. */
+    SitesTable(StateNames states, List<SolidsClass> classes, List<FieldNotesPlan.NotedSite> notes, Problems problems) {
         this.states = states;
         this.classes = classes;
+        notes.forEach(each -> noted.add(each.site()));
         this.problems = problems;
     }
 
@@ -102,7 +105,8 @@ final class SitesTable {
         List<Site> sites = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (Table table : tables) {
-            Table checked = table.checkColumns(columns(), List.of("name", "path"), problems);
+            Table checked = table.checkColumns(
+                    columns(), noted.isEmpty() ? List.of("name", "path") : List.of("name"), problems);
             for (TableRow row : checked.read(problems)) {
                 sites.add(site(row, seen));
             }
@@ -132,12 +136,15 @@ final class SitesTable {
         Optional<List<Double>> mercury = row.byState("release", RELEASE, states);
         Optional<List<Double>> mass = row.byState("tailings", TAILINGS, states);
         Optional<List<Double>> flow = row.byState("effluent", EFFLUENT, states);
+        boolean isNoted = noted.contains(name);
         int ways = (mercury.isPresent() ? 1 : 0) + (mass.isPresent() ? 1 : 0) + (flow.isPresent() ? 1 : 0);
-        if (ways != 1) {
+        if (isNoted && ways > 0) {
+            row.problem("release, tailings, effluent", "stand beside field notes of the site; keep one of them");
+        } else if (!isNoted && ways != 1) {
             row.problem(
                     "release, tailings, effluent",
                     (ways == 0 ? "none is given" : "several are given")
-                            + "; give exactly one: release, or tailings with content, or effluent with concentration");
+                            + "; give exactly one: release, or tailings with content, or effluent with concentration; or field notes");
         }
         double content = partner(row, "tailings", mass.isPresent(), "content", CONTENT);
         double concentration = partner(row, "effluent", flow.isPresent(), "concentration", CONCENTRATION);
@@ -153,7 +160,7 @@ final class SitesTable {
                 name,
                 row.text("group").orElse(name),
                 row.position(),
-                path(row, cyanide.isPresent()),
+                path(row, isNoted, cyanide.isPresent()),
                 mercury.map(year::spread),
                 mass.map(m -> new Tailings(year.spread(m), content)),
                 effluent.map(f -> new Effluent(f, concentration)),
@@ -193,8 +200,11 @@ final class SitesTable {
         return effluent.or(() -> water).orElse(states.same(0));
     }
 
-    private ReleasePath path(TableRow row, boolean isCyanideGiven) {
-        String word = row.requireText("path", String.join(" or ", PATHS)).toLowerCase(Locale.ROOT);
+    private ReleasePath path(TableRow row, boolean isNoted, boolean isCyanideGiven) {
+        String word = (isNoted
+                        ? row.text("path").orElse(PATHS.get(0))
+                        : row.requireText("path", String.join(" or ", PATHS)))
+                .toLowerCase(Locale.ROOT);
         int index = PATHS.indexOf(word.replaceAll("[\\s_]+", "-"));
         if (index < 0 && !word.isEmpty()) {
             row.problem("path", "\"" + word + "\" is not known; give " + String.join(" or ", PATHS));

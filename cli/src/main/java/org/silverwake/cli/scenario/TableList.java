@@ -30,6 +30,8 @@ public final class TableList {
         List.of("places", "gauges", "abstractions")
                 .forEach(name ->
                         tables.put(name, columns(withStates(PlaceTables.keys().get(name)))));
+        tables.put(PracticesSection.NOTES, FieldNotesKeys.ALL);
+        tables.put(PracticesSection.PRACTICES, PracticesSection.KEYS);
         tables.put(WaterBodiesSection.TABLE, WaterBodiesSection.KEYS);
         tables.put("samples", samples());
         return Collections.unmodifiableMap(tables);

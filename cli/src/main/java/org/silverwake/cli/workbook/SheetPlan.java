@@ -26,9 +26,7 @@ record SheetPlan(String id, Kind kind, List<Field> fields) {
         /** A row for each mapped column of the river layer. */
         RIVER_COLUMNS,
         /** A table of its own, as a CSV file would hold it. */
-        ROWS,
-        /** A table that is not used yet. */
-        LATER
+        ROWS
     }
 
     /** Copies the fields. */

@@ -14,7 +14,6 @@ import org.silverwake.cli.scenario.KeyTable;
 import org.silverwake.cli.scenario.TableList;
 import org.silverwake.cli.workbook.SheetPlan.Kind;
 import org.silverwake.model.input.SettingList;
-import org.silverwake.model.quantity.Dimension;
 
 /** Which sheets the workbook has and what they ask for, made from the keys and columns that the reader knows. */
 final class WorkbookPlan {
@@ -32,6 +31,7 @@ final class WorkbookPlan {
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
             "history.order",
+            "practices.in-force",
             "fish.dams",
             "history.changes.*.sites",
             "reach-classes.*.guidelines",
@@ -73,6 +73,7 @@ final class WorkbookPlan {
             "outputs.profiles",
             "units",
             "history.changes",
+            "field-notes",
             "practices",
             "settings",
             MORE);
@@ -124,8 +125,6 @@ final class WorkbookPlan {
             kinds.put(table, Kind.ROWS);
             fields.put(table, sorted(columns));
         });
-        kinds.put("practices", Kind.LATER);
-        fields.put("practices", practices());
         List<SheetPlan> sheets = new ArrayList<>();
         fields.forEach((id, list) -> {
             if (!list.isEmpty() || id.equals(MORE)) {
@@ -250,22 +249,5 @@ final class WorkbookPlan {
         return List.of(TableList.STATE, TableList.CLASS).stream()
                 .filter(word -> column.endsWith("_" + word))
                 .findFirst();
-    }
-
-    private static List<Field> practices() {
-        return List.of(
-                new Field("site", Key.word("site", Key.Kind.TEXT, "", "name of the site, as on its sheet")),
-                new Field("practice", Key.word("practice", Key.Kind.TEXT, "", "what would be done otherwise there")),
-                new Field(
-                        "kept_back",
-                        Key.quantity(
-                                "kept_back",
-                                Dimension.DIMENSIONLESS,
-                                "-",
-                                0,
-                                1,
-                                "",
-                                "share of the release that it would keep back")),
-                new Field("note", Key.word("note", Key.Kind.TEXT, "", "cost, who says so, from when")));
     }
 }

@@ -103,7 +103,7 @@ public final class WorkbookReader implements ScenarioDoor {
         Map<String, Table> tables = new HashMap<>();
         for (SheetPlan plan : WorkbookPlan.sheets()) {
             SheetLayout layout = found.get(plan.id());
-            if (layout != null && plan.kind() != Kind.ROWS && plan.kind() != Kind.LATER) {
+            if (layout != null && plan.kind() != Kind.ROWS) {
                 names.put(plan.id(), new KeyRows(layout, root, problems).read());
             }
         }
@@ -114,19 +114,8 @@ public final class WorkbookReader implements ScenarioDoor {
             SheetLayout layout = found.get(plan.id());
             if (layout != null && plan.kind() == Kind.ROWS) {
                 new TableReader(layout, repeated, problems).read().ifPresent(table -> tables.put(plan.id(), table));
-            } else if (layout != null && plan.kind() == Kind.LATER) {
-                warnOfLater(layout, repeated, problems);
             }
         }
         return new Written(label, root.build(), tables);
-    }
-
-    private static void warnOfLater(SheetLayout layout, Map<String, List<String>> names, Problems problems) {
-        new TableReader(layout, names, problems)
-                .read()
-                .ifPresent(table -> problems.warn(
-                        layout.place(0, 0),
-                        (table.rows().size() == 1 ? "1 row is" : table.rows().size() + " rows are")
-                                + " filled in, but no result depends on this sheet yet"));
     }
 }

@@ -19,7 +19,8 @@ class TableListTest {
     void sites() {
         SolidsClass silt = new SolidsClass(
                 "silt", 2e-5, 2650, "stokes", OptionalDouble.empty(), true, 0.1, 5, 5.4, OptionalDouble.empty(), 1, 1);
-        SitesTable table = new SitesTable(new StateNames(List.of("dry"), List.of(1.0)), List.of(silt), new Problems());
+        SitesTable table =
+                new SitesTable(new StateNames(List.of("dry"), List.of(1.0)), List.of(silt), List.of(), new Problems());
         Set<String> offered = new TreeSet<>();
         for (Key key : TableList.all().get("sites")) {
             offered.add(key.path().replace("STATE", "dry").replace("CLASS", "silt"));
