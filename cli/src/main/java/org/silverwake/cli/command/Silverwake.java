@@ -53,7 +53,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Example: silverwake check scenarios/lantern",
             "         silverwake run scenarios/lantern"
         },
-        subcommands = {RunCommand.class, CheckCommand.class, NewCommand.class, GuidelinesCommand.class})
+        subcommands = {
+            RunCommand.class,
+            ApportionCommand.class,
+            CheckCommand.class,
+            NewCommand.class,
+            GuidelinesCommand.class
+        })
 public final class Silverwake implements Callable<Integer> {
     /** Version of the program. */
     public static final String VERSION = "0.1.0";
