@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.ApportionSummary;
 import org.silverwake.cli.report.ApportionTable;
+import org.silverwake.cli.report.ShareCharts;
 import org.silverwake.cli.run.ApportionRun;
 import org.silverwake.cli.run.Apportioned;
 import org.silverwake.cli.run.OutputFolder;
@@ -55,9 +57,9 @@ public final class ApportionCommand implements Callable<Integer> {
         try {
             Apportioned apportioned = ApportionRun.run(scenario, at, step -> {});
             ApportionTable.write(apportioned, folder.path().resolve("tables").resolve("apportion.csv"));
+            ShareCharts.draw(apportioned, folder.path().resolve("shares"));
             folder.complete();
-            print.println("written to " + target);
-            print.flush();
+            ApportionSummary.print(apportioned, target, print);
         } finally {
             folder.discard();
         }
