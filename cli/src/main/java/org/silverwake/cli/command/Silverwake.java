@@ -55,9 +55,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         subcommands = {
             RunCommand.class,
-            ApportionCommand.class,
             CheckCommand.class,
             NewCommand.class,
+            ApportionCommand.class,
             GuidelinesCommand.class
         })
 public final class Silverwake implements Callable<Integer> {

@@ -66,7 +66,12 @@ public final class ApportionSummary {
         if (!reached) {
             return List.of(name + ": nothing arrives from any listed site");
         }
-        lines.add(name + ":");
+        List<String> dry = IntStream.range(
+                        0, apportioned.outcome().scenario().states().size())
+                .filter(s -> apportioned.highest(place, What.WHOLE, s).isEmpty())
+                .mapToObj(s -> apportioned.outcome().scenario().states().get(s).name())
+                .toList();
+        lines.add(name + (dry.isEmpty() ? ":" : ", no water in " + String.join(", ", dry) + ":"));
         for (What what : What.values()) {
             highest(shown, what).ifPresent(value -> lines.add("  " + line(value)));
         }

@@ -93,7 +93,8 @@ public final class ShareCharts {
     private String line(List<SharedValue> columns, List<SharedValue> shown, int site) {
         String worse = SharedWords.worse(shown, site)
                 .filter(value -> !columns.contains(value))
-                .map(value -> "; " + SharedWords.of(apportioned, value) + " " + SharedWords.change(value, site) + " %")
+                .map(value ->
+                        "; but " + SharedWords.of(apportioned, value) + " " + SharedWords.change(value, site) + " %")
                 .orElse("");
         return SharedWords.closing(columns, site) + worse;
     }

@@ -112,6 +112,7 @@ public final class ApportionRun {
         Optional<SitesOverYears> years = SitesOverYears.of(result);
         List<Found> found = new ArrayList<>();
         for (int place : places) {
+            noteNearOutfall(place);
             SiteShares shares = SiteShares.of(result, reach(place), PARTS, years);
             for (Bound bound : result.bounds()) {
                 for (int v = 0; v < result.variants(); v++) {
@@ -132,6 +133,17 @@ public final class ApportionRun {
             }
         }
         return found;
+    }
+
+    private void noteNearOutfall(int place) {
+        for (int s = 0; s < result.input().stateCount(); s++) {
+            if (result.solution(Bound.LAID_DOWN, s).isWithinOneWidth(reach(place))) {
+                notes.add(outcome.scenario().places().get(place).name()
+                        + " lies nearer to a bank outfall than one width of the river, where no value is assessed: its shares"
+                        + " tell no more than which outfall it is");
+                return;
+            }
+        }
     }
 
     private Apportioned closed(List<Found> found) {
