@@ -29,6 +29,11 @@ public final class ShareBarsChart {
     private static final double GROUP = 10.5;
     private static final double TEXT = 9;
     private static final double SMALL = 8;
+    private static final double SMALLEST = 5.5;
+    private static final double STEP = 0.25;
+    /** From the middle of letters down to their baseline, for text of the usual size. */
+    private static final double MIDDLE = TEXT * 0.36;
+
     private static final double SWATCH = 13;
     private static final double INSET = 3;
     private static final double HATCH = 4;
@@ -76,7 +81,12 @@ public final class ShareBarsChart {
         Rectangle2D area = new Rectangle2D.Double(left, top, right - left, bottom - AXIS - top);
         double end = bars(bars, area, text);
         axis(area, end, text);
-        list(bars, right + 2 * GAP, top, text);
+        double x = right + 2 * GAP;
+        double size = TEXT;
+        while (size > SMALLEST && list(bars, x, top, size, false, text) > bottom) {
+            size -= STEP;
+        }
+        list(bars, x, top, size, true, text);
     }
 
     /** All bars; the bottom edge of the last. */
@@ -174,7 +184,7 @@ public final class ShareBarsChart {
                     && width + INSET <= part.getWidth()
                     && PageText.lineHeight(font) <= part.getHeight() + 2) {
                 double x = part.getCenterX() - width / 2;
-                double baseline = part.getCenterY() + TEXT * (0.5 - 0.14);
+                double baseline = part.getCenterY() + MIDDLE;
                 if (source.kind() == Kind.BACKGROUND) {
                     text.drawOver(words, font, x, baseline, 0);
                 } else {
@@ -200,39 +210,49 @@ public final class ShareBarsChart {
             g.setStroke(Ink.THIN);
             g.draw(new Line2D.Double(x, y, x, y + INSET));
             String words = Math.round(PERCENT * t / TICKS) + (t == TICKS ? " %" : "");
-            text.drawLines(List.of(words), font, Ink.TEXT, x - text.width(words, font) / 2, y + INSET);
+            double before = t == TICKS ? text.width(words, font) - GAP : text.width(words, font) / 2;
+            text.drawLines(List.of(words), font, Ink.TEXT, x - before, y + INSET);
         }
         g.draw(new Line2D.Double(area.getMinX(), y, area.getMaxX(), y));
     }
 
-    private static void list(ShareBars bars, double x, double top, PageText text) {
-        Font heavy = text.bold(TEXT);
+    /** Names of the sources below one another, drawn or only measured; the bottom edge. */
+    private static double list(ShareBars bars, double x, double top, double size, boolean drawn, PageText text) {
+        Font heavy = text.bold(size);
+        Font light = text.regular(size);
         double width = ChartPage.WIDTH - ChartPage.MARGIN - x;
-        double y = text.drawLines(
-                        text.wrap(bars.listHead(), text.regular(TEXT), width), text.regular(TEXT), Ink.TEXT, x, top)
-                + GAP;
+        double room = width - SWATCH - INSET - 1;
+        double y = lines(bars.listHead(), light, x, top, width, drawn, text) + GAP;
         for (int k = 0; k < bars.sources().size(); k++) {
             ShareBars.Source source = bars.sources().get(k);
-            Rectangle2D swatch = new Rectangle2D.Double(x, y, SWATCH, SWATCH);
-            fill(source, k, swatch, text.graphics());
-            text.graphics().setColor(Ink.TEXT);
-            text.graphics().setStroke(Ink.HAIR);
-            text.graphics().draw(swatch);
-            String letter = letter(source, k);
-            text.draw(
-                    letter,
-                    heavy,
-                    ink(color(source, k)),
-                    swatch.getCenterX() - text.width(letter, heavy) / 2,
-                    swatch.getCenterY() + TEXT * (0.5 - 0.14));
-            double at = x + SWATCH + INSET + 1;
-            double room = width - SWATCH - INSET - 1;
-            double next = text.drawLines(text.wrap(source.name(), heavy, room), heavy, Ink.TEXT, at, y);
-            if (!source.line().isEmpty()) {
-                next = text.drawLines(
-                        text.wrap(source.line(), text.regular(TEXT), room), text.regular(TEXT), Ink.TEXT, at, next);
+            if (drawn) {
+                swatch(source, k, new Rectangle2D.Double(x, y, SWATCH, SWATCH), text);
             }
+            double at = x + SWATCH + INSET + 1;
+            double next = lines(source.name(), heavy, at, y, room, drawn, text);
+            next = lines(source.line(), light, at, next, room, drawn, text);
             y = Math.max(next, y + SWATCH) + 2;
         }
+        return y;
+    }
+
+    private static double lines(
+            String words, Font font, double x, double top, double width, boolean drawn, PageText text) {
+        if (words.isEmpty()) {
+            return top;
+        }
+        List<String> lines = text.wrap(words, font, width);
+        return drawn ? text.drawLines(lines, font, Ink.TEXT, x, top) : top + lines.size() * PageText.lineHeight(font);
+    }
+
+    private static void swatch(ShareBars.Source source, int k, Rectangle2D box, PageText text) {
+        fill(source, k, box, text.graphics());
+        text.graphics().setColor(Ink.TEXT);
+        text.graphics().setStroke(Ink.HAIR);
+        text.graphics().draw(box);
+        Font heavy = text.bold(TEXT);
+        String letter = letter(source, k);
+        double x = box.getCenterX() - text.width(letter, heavy) / 2;
+        text.draw(letter, heavy, ink(color(source, k)), x, box.getCenterY() + MIDDLE);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.ApportionSummary;
 import org.silverwake.cli.report.ApportionTable;
+import org.silverwake.cli.report.RunRecord;
 import org.silverwake.cli.report.ShareCharts;
 import org.silverwake.cli.run.ApportionRun;
 import org.silverwake.cli.run.Apportioned;
@@ -27,7 +28,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Shares out what arrives at places to the sites above them, and tells what closing each site would change.",
             "Shares are at the solids and water of the run; closing is a run without the site, its solids and its water.",
-            "Writes tables/apportion.csv and a picture for each place."
+            "Writes tables/apportion.csv, a picture for each place, and run.json, the record of the run."
         },
         footer = {"", "Example: silverwake apportion scenarios/lantern --at Bec-Quinquet"})
 public final class ApportionCommand implements Callable<Integer> {
@@ -58,6 +59,8 @@ public final class ApportionCommand implements Callable<Integer> {
             Apportioned apportioned = ApportionRun.run(scenario, at, step -> {});
             ApportionTable.write(apportioned, folder.path().resolve("tables").resolve("apportion.csv"));
             ShareCharts.draw(apportioned, folder.path().resolve("shares"));
+            RunRecord.write(
+                    apportioned.outcome(), Silverwake.VERSION, folder.path().resolve("run.json"));
             folder.complete();
             ApportionSummary.print(apportioned, target, print);
         } finally {

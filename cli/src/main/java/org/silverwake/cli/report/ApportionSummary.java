@@ -75,13 +75,31 @@ public final class ApportionSummary {
         for (What what : What.values()) {
             highest(shown, what).ifPresent(value -> lines.add("  " + line(value)));
         }
-        for (int i = 0; i < sites.size(); i++) {
-            int site = i;
-            SharedWords.worse(shown, site)
-                    .ifPresent(value -> lines.add("  closing " + sites.get(site).name() + " alone raises "
-                            + SharedWords.of(apportioned, value) + " by "
-                            + SharedWords.change(value, site).substring(1)
-                            + " %, as its solids and its water go too"));
+        lines.addAll(worse(shown));
+        return lines;
+    }
+
+    /** What closing a site alone makes worse, the worst first. */
+    private List<String> worse(List<SharedValue> shown) {
+        record Rise(int site, SharedValue value) {
+            double times() {
+                return value.closed().get(site) / value.parts().value();
+            }
+        }
+        List<Rise> rises = IntStream.range(0, sites.size())
+                .mapToObj(i -> SharedWords.worse(shown, i).map(value -> new Rise(i, value)))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparingDouble(rise -> -rise.times()))
+                .toList();
+        List<String> lines = new ArrayList<>();
+        for (Rise rise : rises.subList(0, Math.min(NAMED, rises.size()))) {
+            lines.add("  closing " + sites.get(rise.site()).name() + " alone raises "
+                    + SharedWords.of(apportioned, rise.value()) + " by "
+                    + SharedWords.change(rise.value(), rise.site()).substring(1)
+                    + " %, as its solids and its water go too");
+        }
+        if (rises.size() > NAMED) {
+            lines.add("  so does closing " + (rises.size() - NAMED) + " more, each by less (apportion.csv)");
         }
         return lines;
     }

@@ -121,15 +121,16 @@ public final class ShareCharts {
                 + "):";
     }
 
-    /** Sites with a part of their own, largest share first. */
+    /** Sites with a part of their own: those with the largest shares of any bar, in the order of their shares of the first bars. */
     private List<Integer> own(List<SharedValue> shown) {
-        List<Integer> counted = IntStream.range(0, scenario.sites().size())
+        return IntStream.range(0, scenario.sites().size())
                 .boxed()
                 .filter(i -> most(shown, i) >= SMALL)
+                .sorted(Comparator.comparingDouble((Integer i) -> -most(shown, i)))
+                .limit(ShareBarsChart.MOST)
                 .sorted(Comparator.comparingDouble(
                         (Integer i) -> -mean(shown.get(0).what(), shown, i)))
                 .toList();
-        return counted.size() <= ShareBarsChart.MOST ? counted : counted.subList(0, ShareBarsChart.MOST);
     }
 
     private static double share(SharedValue value, int site) {

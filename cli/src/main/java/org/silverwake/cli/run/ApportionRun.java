@@ -109,7 +109,8 @@ public final class ApportionRun {
     }
 
     private List<Found> shares() {
-        Optional<SitesOverYears> years = SitesOverYears.of(result);
+        Optional<SitesOverYears> years =
+                SitesOverYears.of(result, places.stream().map(this::reach).toList());
         List<Found> found = new ArrayList<>();
         for (int place : places) {
             noteNearOutfall(place);

@@ -88,11 +88,19 @@ class SiteSharesTest {
         assertThat(parts.background()).as(what).isNotNegative();
     }
 
+    private static List<Integer> reaches(SteadyResult result) {
+        List<Integer> reaches = new ArrayList<>();
+        for (int r = 0; r < result.input().hydraulics().reaches().size(); r += EACH) {
+            reaches.add(r);
+        }
+        return reaches;
+    }
+
     /** Reaches of a run: sums; the number of values looked at. */
     private static int sums(String what, SteadyResult result) {
-        Optional<SitesOverYears> years = SitesOverYears.of(result);
+        Optional<SitesOverYears> years = SitesOverYears.of(result, reaches(result));
         int looked = 0;
-        for (int r = 0; r < result.input().hydraulics().reaches().size(); r += EACH) {
+        for (int r : reaches(result)) {
             SiteShares shares = SiteShares.of(result, r, PARTS, years);
             for (Bound bound : result.bounds()) {
                 for (int v = 0; v < result.variants(); v++) {
@@ -119,9 +127,9 @@ class SiteSharesTest {
 
     /** Reaches of a run against the runs with one site's mercury each. */
     private static int oneByOne(String what, SteadyResult whole, List<SteadyResult> alone) {
-        Optional<SitesOverYears> years = SitesOverYears.of(whole);
+        Optional<SitesOverYears> years = SitesOverYears.of(whole, reaches(whole));
         int looked = 0;
-        for (int r = 0; r < whole.input().hydraulics().reaches().size(); r += EACH) {
+        for (int r : reaches(whole)) {
             SiteShares shares = SiteShares.of(whole, r, PARTS, years);
             for (Bound bound : whole.bounds()) {
                 for (int v = 0; v < whole.variants(); v++) {
