@@ -18,6 +18,17 @@ final class WaterStep {
     private WaterStep() {}
 
     static Water run(ScenarioInput scenario, Basin basin) {
+        return run(scenario, basin, siteWater(scenario, basin));
+    }
+
+    /** The water when one site adds none. */
+    static Water without(ScenarioInput scenario, Basin basin, int site) {
+        List<AtHead> others = new ArrayList<>(siteWater(scenario, basin));
+        others.remove(site);
+        return run(scenario, basin, others);
+    }
+
+    private static Water run(ScenarioInput scenario, Basin basin, List<AtHead> siteWater) {
         WaterInput input = new WaterInput(
                 scenario.states().stream()
                         .map(s -> new WaterInput.State(s.name(), s.share(), s.temperature()))
@@ -31,7 +42,7 @@ final class WaterStep {
                 WaterInput.ChannelMethod.valueOf(scenario.channel().method().name()),
                 scenario.settings(),
                 basinAreas(scenario, basin),
-                siteWater(scenario, basin),
+                siteWater,
                 abstractions(scenario, basin));
         try {
             return Water.of(basin.table(), input);

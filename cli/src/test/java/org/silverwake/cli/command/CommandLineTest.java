@@ -30,7 +30,7 @@ class CommandLineTest {
             delimiter = '|',
             value = {
                 "rnu x | silverwake: \"rnu\" is no command; the nearest known one is run; \"silverwake --help\" tells more",
-                "'' | silverwake: give a command: run, compare, check, new, guidelines",
+                "'' | silverwake: give a command: run, compare, apportion, check, new, guidelines",
                 "run | silverwake run: missing required parameter: 'SCENARIO'",
                 "run x --outt y | silverwake run: \"--outt\" is no option here; the nearest known one is --out",
                 "run my scenario | \"scenario\" is one word too many; put a path with blanks in quotes",
@@ -45,7 +45,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check", "new", "guidelines", ""})
+    @ValueSource(strings = {"run", "check", "new", "apportion", "guidelines", ""})
     void helpEndsWithAnExample(String command) {
         Messy.Said help = command.isEmpty() ? Messy.say("--help") : Messy.say(command, "--help");
         assertThat(help.code()).isZero();

@@ -387,4 +387,45 @@ public final class Propagator {
             loadTime[at] = sPhi[k] * w + sPhi2[k] * b;
         }
     }
+
+    /**
+     * The transpose of {@link #apply}: how much a value changes with each load at the head and each source, given how much it
+     * changes with each load at the end and each time integral. In exact numbers the sum of both products is the same on either
+     * side. States lie as there.
+     *
+     * @param perOut change of the value per load at the end [value per kg/s]
+     * @param perTime change of the value per time integral [value per kg]
+     * @param perIn receives the change per load at the head [value per kg/s]
+     * @param perSource receives the change per source [value per kg/s2]
+     * @param offset where the member's first state lies
+     * @param stride distance between its states
+     */
+    public void applyTransposed(
+            double[] perOut, double[] perTime, double[] perIn, double[] perSource, int offset, int stride) {
+        for (int m = 0; m < core; m++) {
+            double in = 0;
+            double from = 0;
+            for (int i = 0; i < core; i++) {
+                double a = perOut[offset + i * stride];
+                double t = perTime[offset + i * stride];
+                in += e[i * core + m] * a + phi[i * core + m] * t;
+                from += phi[i * core + m] * a + phi2[i * core + m] * t;
+            }
+            perIn[offset + m * stride] = in;
+            perSource[offset + m * stride] = from;
+        }
+        for (int k = 0; k < feeders; k++) {
+            int at = offset + (core + k) * stride;
+            double in = s[k] * perOut[at] + sPhi[k] * perTime[at];
+            double from = sPhi[k] * perOut[at] + sPhi2[k] * perTime[at];
+            for (int i = 0; i < core; i++) {
+                double a = perOut[offset + i * stride];
+                double t = perTime[offset + i * stride];
+                in += f[k * core + i] * a + g[k * core + i] * t;
+                from += g[k * core + i] * a + g2[k * core + i] * t;
+            }
+            perIn[at] = in;
+            perSource[at] = from;
+        }
+    }
 }

@@ -86,14 +86,28 @@ public record SiteRelease(
      * @param factor [-], at least 0
      */
     public SiteRelease times(double factor) {
+        return with(times(mercury, factor), times(solids, factor), water);
+    }
+
+    /** The same site when its mercury is left out; its solids and water stay. */
+    public SiteRelease withoutMercury() {
+        return with(times(mercury, 0), solids, water);
+    }
+
+    /** The same site closed: neither mercury nor solids nor water. Its place stays, and so do the extremes of its split. */
+    public SiteRelease closed() {
+        return with(times(mercury, 0), times(solids, 0), times(water, 0));
+    }
+
+    private SiteRelease with(List<Double> ofMercury, List<Double> ofSolids, List<Double> ofWater) {
         return new SiteRelease(
                 name,
                 reach,
-                times(mercury, factor),
+                ofMercury,
                 exchangeableShare,
                 classShares,
-                times(solids, factor),
-                water,
+                ofSolids,
+                ofWater,
                 atBank,
                 furtherShares,
                 moreExtremes);

@@ -63,6 +63,11 @@ public final class BedAnswer {
         return new BedAnswer(over, loads, then, OptionalInt.of(years));
     }
 
+    /** The answer after the same years when other sites release mercury into the same water and solids, from their stocks [kg]. */
+    BedAnswer of(TransportInput others, double[] stock) {
+        return new BedAnswer(over.of(others), List.of(), stocks, afterYears).after(afterYears.orElseThrow(), stock);
+    }
+
     private static List<StateLoads> loads(BedWater over) {
         List<StateLoads> loads = new ArrayList<>();
         for (int s = 0; s < over.input().stateCount(); s++) {
@@ -190,6 +195,11 @@ public final class BedAnswer {
             length += cells.length(c);
         }
         return sum / length;
+    }
+
+    /** The water over it. */
+    BedWater over() {
+        return over;
     }
 
     /** The stocks. */

@@ -17,7 +17,6 @@ final class BedSteps {
 
     private final BedWater over;
     private final List<Kind> kinds;
-    private final int forms;
     private final int kept;
     private final double[][] water;
     private final double[][] bed;
@@ -46,7 +45,6 @@ final class BedSteps {
     BedSteps(BedWater over, List<Kind> kinds) {
         this.over = over;
         this.kinds = List.copyOf(kinds);
-        this.forms = over.input().layout().count();
         this.cell = over.cell();
         this.maker = over.rates(0).propagator();
         this.kept = maker.keptSize();
@@ -80,13 +78,13 @@ final class BedSteps {
         maker.keep(bed[k], c * kept);
     }
 
-    /** Holds methylation back as the stocks of the cells ask, once a year; stocks as in {@link BedStocks}. */
-    void holdBack(double[] stock, int members) {
+    /** Holds methylation back as the exchangeable mercury of each cell's bed asks [kg], once a year. */
+    void holdBack(double[] exchangeable) {
         if (over.exchange().methylation().isEmpty()) {
             return;
         }
         for (int c = 0; c < methylation[0].length; c++) {
-            double most = over.exchangeable(stock, c * forms * members);
+            double most = exchangeable[c];
             boolean taken = false;
             for (int k = 0; k < kinds.size(); k++) {
                 double next = most > enough[k][c] ? enough[k][c] / most : 1;

@@ -57,6 +57,11 @@ final class BedWater {
         this.time = new double[forms * members];
     }
 
+    /** The same when other sites release mercury into the same water and solids. */
+    BedWater of(TransportInput others) {
+        return new BedWater(others, input.bed().orElseThrow(), cells, water, background, solids);
+    }
+
     TransportInput input() {
         return input;
     }

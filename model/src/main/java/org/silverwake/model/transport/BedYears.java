@@ -49,7 +49,10 @@ public final class BedYears {
     private final double[] held;
     private final double[] yearMean;
 
-    private BedYears(TransportInput input, Cells cells, History history) {
+    private final HeldBack heldBack;
+
+    private BedYears(TransportInput input, Cells cells, History history, HeldBack heldBack) {
+        this.heldBack = heldBack;
         this.input = input;
         this.bed = input.bed().orElseThrow(() -> new IllegalArgumentException("a history needs a bed"));
         this.cells = cells;
@@ -92,7 +95,12 @@ public final class BedYears {
     }
 
     static YearsResult run(TransportInput input, Cells cells, History history, List<SampledPart> parts) {
-        return new BedYears(input, cells, history).run(parts);
+        return run(input, cells, history, parts, HeldBack.forgotten());
+    }
+
+    static YearsResult run(
+            TransportInput input, Cells cells, History history, List<SampledPart> parts, HeldBack heldBack) {
+        return new BedYears(input, cells, history, heldBack).run(parts);
     }
 
     private void steps() {
@@ -145,7 +153,8 @@ public final class BedYears {
                     releases.add(over.releases(s));
                 }
             }
-            steps.holdBack(stock, members);
+            BedWater now = over;
+            steps.holdBack(heldBack.year(cells.count(), c -> now.exchangeable(stock, c * width)));
             budget = total.next();
             result.water().newYear();
             Arrays.fill(yearMean, 0);

@@ -64,6 +64,11 @@ public final class StateSolution {
         return water;
     }
 
+    /** The rates. */
+    CellRates rates() {
+        return rates;
+    }
+
     /** Number of variants of the split [-]. */
     public int variants() {
         return variants;
@@ -74,7 +79,8 @@ public final class StateSolution {
         return discharge(cell, place) > 0;
     }
 
-    private double discharge(int cell, Place place) {
+    /** Discharge that dilutes what is mixed at a place of a cell [m3/s]. */
+    double discharge(int cell, Place place) {
         return place == Place.HEAD && !water.isStill(cell) ? water.head(cell) : water.end(water.alike(cell));
     }
 

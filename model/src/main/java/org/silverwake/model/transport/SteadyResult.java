@@ -222,7 +222,8 @@ public final class SteadyResult {
         return false;
     }
 
-    private double depositing(Bound bound, int cell) {
+    /** Solids that deposit gross in a cell over the year [kg/s]. */
+    double depositing(Bound bound, int cell) {
         double solids = 0;
         for (int s = 0; s < input.stateCount(); s++) {
             StateSolution solution = solution(bound, s);

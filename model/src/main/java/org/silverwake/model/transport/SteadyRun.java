@@ -138,12 +138,16 @@ public final class SteadyRun {
         if (!(balanced.longestResidence() > shared.horizon())) {
             return Optional.of(balanced);
         }
-        History atThisRate = new History(
-                shared.horizonYears(), List.of(new History.Era(0, input.sites())), List.of(), Optional.empty());
-        YearsResult years = BedYears.run(input, cells, atThisRate, List.of());
+        YearsResult years = BedYears.run(input, cells, atThisRate(input), List.of());
         BedAnswer then = balanced.after(shared.horizonYears(), years.lastStock());
         requireClosed(then);
         return Optional.of(then);
+    }
+
+    /** The years up to the horizon at the present rate. */
+    static History atThisRate(TransportInput input) {
+        int years = input.bed().orElseThrow().horizonYears();
+        return new History(years, List.of(new History.Era(0, input.sites())), List.of(), Optional.empty());
     }
 
     private static void requireClosed(BedAnswer bed) {

@@ -3,6 +3,7 @@
 
 package org.silverwake.model.transport;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.model.mercury.Chemistry;
@@ -63,6 +64,33 @@ public record TransportInput(
                 options,
                 chemistry,
                 Optional.of(shared));
+    }
+
+    /** The same with one site closed, its water gone from the river too, which is routed anew. */
+    public TransportInput closed(int site, Hydraulics routedWithout) {
+        List<SiteRelease> others = new ArrayList<>(sites);
+        others.set(site, sites.get(site).closed());
+        return new TransportInput(
+                routedWithout,
+                classes,
+                sediment,
+                flood,
+                backgroundContent,
+                lateralFiltered,
+                doc,
+                others,
+                options,
+                chemistry,
+                bed);
+    }
+
+    /** The same when one site alone releases mercury; all solids and all water stay. */
+    TransportInput mercuryOf(int site) {
+        List<SiteRelease> one = new ArrayList<>();
+        for (int i = 0; i < sites.size(); i++) {
+            one.add(i == site ? sites.get(i) : sites.get(i).withoutMercury());
+        }
+        return withSites(one);
     }
 
     /** The same with other sites, whose water stays as it is routed. */

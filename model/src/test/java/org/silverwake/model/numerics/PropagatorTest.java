@@ -230,4 +230,65 @@ class PropagatorTest {
     private static double logUniform(Random random, double low, double high) {
         return low * StrictMath.pow(high / low, random.nextDouble());
     }
+
+    /** What stands for every linear map: the value of what comes out is the transposed value of what goes in. */
+    @Test
+    void theTransposeGivesTheSameValueFromTheOtherSide() {
+        Random random = new Random(5);
+        int states = CORE + FEEDERS;
+        for (int draw = 0; draw < 200; draw++) {
+            Propagator propagator = new Propagator(CORE, FEEDERS);
+            double tau = StrictMath.pow(10, 2 + 4 * random.nextDouble());
+            if (draw % 2 == 0) {
+                propagator.prepare(rates(random), 0, tau);
+            } else {
+                propagator.prepareMixed(rates(random), 0, tau);
+            }
+            double[][] side = new double[4][states];
+            for (double[] each : side) {
+                for (int i = 0; i < states; i++) {
+                    each[i] = random.nextDouble();
+                }
+            }
+            double[] out = new double[states];
+            double[] time = new double[states];
+            propagator.apply(side[0], side[1], out, time, 0, 1);
+            double[] perIn = new double[states];
+            double[] perSource = new double[states];
+            propagator.applyTransposed(side[2], side[3], perIn, perSource, 0, 1);
+            double forward = dot(side[2], out) + dot(side[3], time);
+            double backward = dot(perIn, side[0]) + dot(perSource, side[1]);
+            assertThat(backward / forward).as("draw %d", draw).isCloseTo(1, within(10 * EXACT));
+        }
+    }
+
+    private static double[] rates(Random random) {
+        double[] rates = new double[CORE * CORE + FEEDERS * (CORE + 1)];
+        for (int j = 0; j < CORE; j++) {
+            double leaving = StrictMath.pow(10, -7 + 4 * random.nextDouble());
+            for (int i = 0; i < CORE; i++) {
+                if (i != j) {
+                    rates[i * CORE + j] = StrictMath.pow(10, -7 + 4 * random.nextDouble());
+                    leaving += rates[i * CORE + j];
+                }
+            }
+            rates[j * CORE + j] = -leaving;
+        }
+        for (int k = 0; k < FEEDERS; k++) {
+            int at = CORE * CORE + k * (CORE + 1);
+            for (int i = 0; i < CORE; i++) {
+                rates[at + 1 + i] = StrictMath.pow(10, -7 + 4 * random.nextDouble());
+                rates[at] += rates[at + 1 + i];
+            }
+        }
+        return rates;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
 }

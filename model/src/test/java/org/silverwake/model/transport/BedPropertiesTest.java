@@ -63,7 +63,7 @@ class BedPropertiesTest {
         return new Reaction(from, to, new FirstOrder(ByStateAndKind.same(spread(random, -14)), 1.05, false), part);
     }
 
-    private static TestRiver river(Random random, long seed) {
+    static TestRiver river(Random random, long seed) {
         TestRiver river = ConservationTest.random(seed, true, 8);
         for (int k = 0; k < river.ids.size(); k++) {
             river.velocity.set(k, StrictMath.pow(10, -2 + 2.5 * random.nextDouble()));
@@ -108,7 +108,7 @@ class BedPropertiesTest {
         return river;
     }
 
-    private static TestBed bed(Random random) {
+    static TestBed bed(Random random) {
         TestBed bed = new TestBed();
         bed.thickness = StrictMath.pow(10, -3 + 3 * random.nextDouble());
         bed.porosity = 0.3 + 0.6 * random.nextDouble();

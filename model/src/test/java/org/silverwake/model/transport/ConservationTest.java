@@ -200,7 +200,7 @@ class ConservationTest {
     }
 
     /** A quarter of the reaches, with all between them, are one still water. */
-    private static boolean withLake(TestRiver river, long seed) {
+    static boolean withLake(TestRiver river, long seed) {
         Random random = new Random(seed * 31 + 7);
         RiverNetwork network = river.input().hydraulics().reaches().network();
         List<Integer> own = new ArrayList<>();
