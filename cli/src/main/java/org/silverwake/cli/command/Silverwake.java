@@ -55,14 +55,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
         },
         subcommands = {
             RunCommand.class,
-        subcommands = {
-            RunCommand.class,
             CompareCommand.class,
             ApportionCommand.class,
             CheckCommand.class,
             NewCommand.class,
-            GuidelinesCommand.class
-        })
             GuidelinesCommand.class
         })
 public final class Silverwake implements Callable<Integer> {
