@@ -296,6 +296,18 @@ public record Basin(
     }
 
     /**
+     * The reach at whose head a site enters; one of several discharge points of a row enters where its row does.
+     *
+     * @throws IllegalStateException if its row is none of the scenario's sites
+     */
+    public int reachOf(ScenarioInput.Site site) {
+        return reachAt(points(SITE).stream()
+                .filter(point -> point.request().where().equals(site.where()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no point of site " + site.name())));
+    }
+
+    /**
      * The reach at whose head the water of an abstraction is taken. What is taken from still water is water like that which
      * flows out of it, so it is taken from the reach below, where there is one.
      */

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
+import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.Change;
 import org.silverwake.cli.scenario.ScenarioInput.HistoryPlan;
@@ -43,8 +45,7 @@ final class HistoryStep {
         List<Measure> measures = measures(scenario, screening);
         List<SampledPart> parts =
                 measures.stream().map(m -> (SampledPart) m.observable()).toList();
-        History history = new History(
-                plan.years(), eras(scenario, plan, steady.input().sites()), plan.order(), content(plan, basin));
+        History history = new History(plan.years(), eras(scenario, basin, plan), plan.order(), content(plan, basin));
         YearsResult years = BedYears.run(steady, history, parts);
         return Optional.of(new YearsRun(
                 plan.firstYear(),
@@ -101,14 +102,26 @@ final class HistoryStep {
         return List.copyOf(measures);
     }
 
-    private static List<History.Era> eras(ScenarioInput scenario, HistoryPlan plan, List<SiteRelease> sites) {
+    /** Eras begin where a change does, and a practice in force; every year while drums go on losing mercury. */
+    private static List<History.Era> eras(ScenarioInput scenario, Basin basin, HistoryPlan plan) {
         Set<Integer> years = new TreeSet<>(List.of(plan.firstYear()));
         plan.changes().forEach(change -> years.add(change.year()));
+        int last = plan.firstYear() + plan.years() - 1;
+        for (OfferedPractice offered : scenario.fieldNotes().practicesInForce()) {
+            int start = Math.max(plan.firstYear(), offered.practice().startYear());
+            int until = offered.practice().bleed().isPresent() ? last : start;
+            for (int year = start; year <= Math.min(until, last); year++) {
+                years.add(year);
+            }
+        }
         List<History.Era> eras = new ArrayList<>();
         for (int year : years) {
+            List<ScenarioInput.Site> sites =
+                    NotedSites.expand(scenario.fieldNotes(), NotedSites.inForce(scenario.fieldNotes()), year);
+            List<SiteRelease> releases = MercuryStep.releases(scenario, basin, sites);
             List<SiteRelease> then = new ArrayList<>();
             for (int i = 0; i < sites.size(); i++) {
-                then.add(sites.get(i).times(factor(scenario.sites().get(i), plan.changes(), year)));
+                then.add(releases.get(i).times(factor(sites.get(i), plan.changes(), year)));
             }
             eras.add(new History.Era(year - plan.firstYear(), then));
         }

@@ -8,7 +8,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.Water;
 import org.silverwake.model.input.Settings;
 import org.silverwake.model.release.SiteRelease;
@@ -95,11 +94,15 @@ final class MercuryStep {
                 .toList();
     }
 
+    /** What other discharge points of the same scenario would release, as in {@link #input}. */
+    static List<SiteRelease> releases(ScenarioInput scenario, Basin basin, List<ScenarioInput.Site> sites) {
+        ScenarioInput other = scenario.withSites(sites);
+        return releases(other, basin, new ChemistryStep(other));
+    }
+
     private static List<SiteRelease> releases(ScenarioInput scenario, Basin basin, ChemistryStep chemistry) {
-        List<PlacedPoint> points = basin.points("site");
         List<SiteRelease> releases = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            ScenarioInput.Site site = scenario.sites().get(i);
+        for (ScenarioInput.Site site : scenario.sites()) {
             List<Double> mercury = new ArrayList<>();
             List<Double> solids = new ArrayList<>();
             List<Double> water = new ArrayList<>();
@@ -110,7 +113,7 @@ final class MercuryStep {
             }
             releases.add(new SiteRelease(
                     site.name(),
-                    basin.reachAt(points.get(i)),
+                    basin.reachOf(site),
                     mercury,
                     chemistry.isSplitKnown(site) && site.exchangeableShare().isEmpty()
                             ? OptionalDouble.of(1)

@@ -81,15 +81,13 @@ final class WaterStep {
     }
 
     private static List<AtHead> siteWater(ScenarioInput scenario, Basin basin) {
-        List<PlacedPoint> points = basin.points("site");
         List<AtHead> water = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            ScenarioInput.Site site = scenario.sites().get(i);
+        for (ScenarioInput.Site site : scenario.sites()) {
             List<Double> added = new ArrayList<>();
             for (int s = 0; s < scenario.states().size(); s++) {
                 added.add(MercuryStep.waterOf(site, s));
             }
-            water.add(new AtHead(basin.reachAt(points.get(i)), added));
+            water.add(new AtHead(basin.reachOf(site), added));
         }
         return water;
     }

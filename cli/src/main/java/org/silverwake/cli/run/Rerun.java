@@ -1,0 +1,53 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.run;
+
+import java.util.List;
+import java.util.Optional;
+import org.silverwake.cli.scenario.NotedSites;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.model.fish.FishRun;
+import org.silverwake.model.screening.Screening;
+import org.silverwake.model.transport.SteadyResult;
+import org.silverwake.model.transport.SteadyRun;
+
+/**
+ * The steady run again with other practices at its sites: their mercury, their solids and their water, the river and what is
+ * screened of it all the same.
+ *
+ * @param scenario with the discharge points that were run
+ * @param result what the run found
+ * @param screening what it answers
+ */
+public record Rerun(ScenarioInput scenario, SteadyResult result, Screening screening) {
+    /**
+     * Runs.
+     *
+     * @param outcome the run whose river it is
+     * @param taken which practices each site has taken up
+     * @throws org.silverwake.model.transport.OutsideModelException if solids or water lie outside the model
+     */
+    public static Rerun of(Outcome outcome, NotedSites.Taken taken) {
+        ScenarioInput asked = outcome.scenario();
+        ScenarioInput scenario = asked.withSites(
+                NotedSites.expand(asked.fieldNotes(), taken, asked.fieldNotes().year()));
+        Basin basin = outcome.basin();
+        SteadyResult result = SteadyRun.run(MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
+        Optional<FishRun> fish = outcome.fish().isPresent()
+                ? FishStep.run(scenario, basin, result, outcome.samples(), new java.util.ArrayList<>())
+                : Optional.empty();
+        ReachClasses classes = ReachClasses.find(scenario, basin);
+        Screening screening = ScreeningStep.run(
+                        scenario, basin, result, Optional.empty(), classes, Breaks.of(scenario, basin, result), fish)
+                .screening();
+        return new Rerun(scenario, result, screening);
+    }
+
+    /** Names of a scenario's sites, as in its table. */
+    public static List<String> siteNames(ScenarioInput scenario) {
+        return scenario.fieldNotes().sites().stream()
+                .map(ScenarioInput.Site::name)
+                .toList();
+    }
+}
