@@ -119,6 +119,16 @@ public final class SiteBalance {
             found.add(NoteFinding.outside(
                     ratio.what() + ", by the balance,", used / gold, "", ratio.value(), ratio.source()));
         }
+        if (notes.tailings().fate().orElseThrow().river() > 0 && SiteYear.tailingsMass(notes) == 0) {
+            found.add(new NoteFinding(
+                    "dry tailings per cycle",
+                    OptionalDouble.empty(),
+                    "",
+                    Optional.empty(),
+                    "",
+                    false,
+                    "not noted, so mercury goes to the river without its solids"));
+        }
         double least = SiteYear.least(notes);
         if (circuit.value(Circuit.TAILINGS) < least) {
             found.add(new NoteFinding(

@@ -222,7 +222,7 @@ class SiteBalanceTest {
     /** Old heap: 5000 t at 20 mg/kg, 1 % a year: 1 kg/yr. Ground: 12 ha x 100 t/ha/yr x 0.1 mg/kg = 0.12 kg/yr. */
     @Test
     void groundWithoutPractice() {
-        Storage wet = Storage.Heap.washedByLength(STATES, List.of(true, false, false));
+        Storage wet = new Storage.HeapByLength(List.of(true, false, false));
         SiteBalance heap = SiteBalance.of(
                 new Eroded.LegacyHeap("heap", 5e6, Noted.of(20e-6, 5e-6), 0.01 / YEAR, Optional.empty(), wet), STATES);
         assertThat(heap.middle().river() * YEAR).isCloseTo(1, within(ROUNDING));
