@@ -97,6 +97,8 @@ class FieldRatiosTest {
         assertThat(year.rate(SitePath.SQUEEZED_BACK) / used).isBetween(0.40, 0.60);
         assertThat(year.river() / used).isBetween(0.01, 0.35);
         assertThat(year.river() / year.solids()).isLessThan(350e-6);
+        assertThat(SiteBalance.of(notes, STATES).findings())
+                .noneMatch(f -> f.note().contains("tailings"));
     }
 
     /**

@@ -74,6 +74,15 @@ class SiteBalanceTest {
                 .containsExactly("grain-bound share of the mercury in leached tailings");
     }
 
+    /** 41 g in 30 kg of tailings is 1367 mg/kg, four times the most that was published: kept, and told. */
+    @Test
+    void unusualContentIsTold() {
+        assertThat(SiteBalance.of(Sheds.worked(), STATES).findings())
+                .extracting(NoteFinding::text)
+                .anyMatch(text -> text.startsWith("mercury content of tailings, by the balance, is 1367 mg/kg")
+                        && text.contains("usual 0.3 to 350 mg/kg"));
+    }
+
     /** A wrong split does show in the closure: one gram in fifty thousand is seen. */
     @Test
     void closureSeesAnError() {
