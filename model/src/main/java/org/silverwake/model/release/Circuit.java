@@ -160,51 +160,54 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
         return new Node("composition", Map.of(AMALGAM, 1 - share, GOLD, -share), 0);
     }
 
-    /** Adds published ratios, as few as will do, until amalgam and tailings are determined. */
+    /** Adds published ratios, as few as will do, until amalgam, tailings and gold are determined. */
     private static Reconciliation complete(FieldNotes notes, Assumptions assumptions, Sheet sheet) {
         Reconciliation found = sheet.solve();
-        if (!isComplete(found)) {
-            Assumed toAir = notes.practice().toAir();
-            boolean gold = notes.work().gold().isPresent();
-            if (found.isDetermined(TAILINGS) && gold && !found.isDetermined(AMALGAM)) {
-                sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
-                found = sheet.solve();
-            } else {
-                sheet.node(burned(toAir.value().middle()));
-                boolean enough = isComplete(sheet.solve());
-                sheet.dropLast();
-                boolean charge = notes.practice() == Amalgamation.WHOLE_ORE
-                        && notes.mercury().chargedPerCycle().isPresent();
-                if (!enough && charge) {
-                    double lost = assumptions.ask(Published.LOST_OF_CHARGE);
-                    sheet.node(new Node("lost", Map.of(USED, 1.0, CHARGED, -lost), 0));
-                } else if (!enough && gold) {
-                    double ratio = assumptions.ask(notes.practice().ratio());
-                    sheet.node(new Node("ratio", Map.of(USED, 1.0, GOLD, -ratio), 0));
-                }
-                if (enough || charge || gold) {
-                    sheet.node(burned(assumptions.ask(toAir)));
-                    found = sheet.solve();
-                }
-            }
+        boolean gold = notes.work().gold().isPresent();
+        if (isComplete(found)) {
+            return found;
         }
+        if (!found.isDetermined(GOLD)
+                && notes.burning().mercuryShare().isEmpty()
+                && notes.burning().amalgamPerCycle().isEmpty()) {
+            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
+        } else if (gold && found.isDetermined(TAILINGS) && !found.isDetermined(AMALGAM)) {
+            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
+        }
+        if (!isComplete(sheet.solve())) {
+            toAir(notes, assumptions, sheet);
+        }
+        found = sheet.solve();
         if (!isComplete(found)) {
             throw new NotesException(
                     notes.name(),
                     List.of(NoteFinding.missing(
                             "mercury",
                             "the notes do not determine it; give the gold produced, or the amalgam of a cycle, or mercury"
-                                    + " bought with one of these")));
-        }
-        if (!found.isDetermined(GOLD)) {
-            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
-            found = sheet.solve();
+                                    + " bought, or put in and squeezed back")));
         }
         return found;
     }
 
+    /** The share to air by open burning; where that will not do, mercury lost of the charge or used per gold as well. */
+    private static void toAir(FieldNotes notes, Assumptions assumptions, Sheet sheet) {
+        sheet.node(burned(notes.practice().toAir().value().middle()));
+        boolean enough = isComplete(sheet.solve());
+        sheet.dropLast();
+        boolean charge = notes.practice() == Amalgamation.WHOLE_ORE
+                && notes.mercury().chargedPerCycle().isPresent();
+        if (!enough && charge) {
+            double lost = assumptions.ask(Published.LOST_OF_CHARGE);
+            sheet.node(new Node("lost", Map.of(USED, 1.0, CHARGED, -lost), 0));
+        } else if (!enough && notes.work().gold().isPresent()) {
+            double ratio = assumptions.ask(notes.practice().ratio());
+            sheet.node(new Node("ratio", Map.of(USED, 1.0, GOLD, -ratio), 0));
+        }
+        sheet.node(burned(assumptions.ask(notes.practice().toAir())));
+    }
+
     private static boolean isComplete(Reconciliation found) {
-        return found.isDetermined(AMALGAM) && found.isDetermined(TAILINGS);
+        return found.isDetermined(AMALGAM) && found.isDetermined(TAILINGS) && found.isDetermined(GOLD);
     }
 
     /** Burned in the open, this share of the mercury used goes to the air. */

@@ -161,6 +161,25 @@ class SiteBalanceTest {
         assertClosed(site);
     }
 
+    /**
+     * 1000 g put in, 950 g squeezed back, nothing else: of 50 g a third is driven off, and the sponge's P = 0.035/0.965 of the gold,
+     * which is 55/45 of the amalgam's mercury A = 50/3 + P: P = k (50/3)/(1 - k) with k = 0.035/0.965 x 55/45.
+     */
+    @Test
+    void chargeAndClothAlone() {
+        FieldNotes notes = FieldNotes.of("drum", Amalgamation.WHOLE_ORE)
+                .with(Sheds.cycles(Optional.empty(), 1))
+                .with(Sheds.charge(1.0, noted(0.95)))
+                .with(Sheds.tailings(RIVER));
+        SiteBalance site = SiteBalance.of(notes, STATES);
+        double k = 0.035 / 0.965 * 55 / 45;
+        double product = k * (50.0 / 3) / (1 - k);
+        assertThat(site.middle().air() * YEAR).isCloseTo(50, within(ROUNDING));
+        assertThat(perYear(site.middle(), SitePath.PRODUCT)).isCloseTo(3 * product, within(ROUNDING));
+        assertThat(site.middle().river() * YEAR).isCloseTo(100 - 3 * product, within(ROUNDING));
+        assertClosed(site);
+    }
+
     /** A heap, a pond and runoff of what came down nearby: all the year's mass is accounted for. */
     @Test
     void storageAndAirAreInTheBalance() {
