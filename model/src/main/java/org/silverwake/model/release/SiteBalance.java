@@ -59,6 +59,11 @@ public final class SiteBalance {
      */
     public static SiteBalance of(FieldNotes notes, FlowYear flowYear) {
         List<NoteFinding> findings = new ArrayList<>(NoteCheck.of(notes));
+        try {
+            notes.tailings().storage().release(1, flowYear);
+        } catch (IllegalArgumentException unfit) {
+            findings.add(NoteFinding.missing("when tailings go", unfit.getMessage()));
+        }
         if (findings.stream().anyMatch(NoteFinding::refused)) {
             throw new NotesException(notes.name(), findings);
         }
