@@ -43,6 +43,7 @@ public final class RunSummary {
         new CyanideReport(outcome).lines().forEach(line -> print.println("  " + line));
         outcome.breaks().lines().forEach(line -> print.println("  " + line));
         SampleSummary.compared(outcome, print);
+        BalanceTables.lines(outcome).forEach(line -> print.println("  " + line));
         FishTable.lines(outcome).forEach(line -> print.println("  " + line));
         Abstractions.lines(outcome).forEach(line -> print.println("  " + line));
         defects(outcome.basin().map().defects(), print);

@@ -50,6 +50,7 @@ public final class Tables {
         YearsTables.write(outcome, folder);
         FormsTable.write(outcome, folder.resolve("forms.csv"));
         FishTable.write(outcome, folder.resolve("fish.csv"));
+        BalanceTables.write(outcome, folder);
         SampleTables.write(outcome, folder);
     }
 

@@ -67,7 +67,7 @@ final class FieldNotesTable {
                 row.problem("site", "\"" + site + "\" is there twice; give each site one row");
             }
             FlowYear year = year();
-            Storage storage = storage(year);
+            Storage storage = storage();
             boolean heap = row.has("heap_mass");
             boolean ground = row.has("disturbed_area");
             if ((heap ? 1 : 0) + (ground ? 1 : 0) + (row.has("practice") ? 1 : 0) != 1) {
@@ -130,16 +130,14 @@ final class FieldNotesTable {
             }
         }
 
-        private Storage storage(FlowYear year) {
+        private Storage storage() {
             String word =
                     row.text("storage").orElse(FieldNotesKeys.STORAGES.get(0)).strip();
             int index = FieldNotesKeys.STORAGES.indexOf(Table.columnName(word).replace('_', '-'));
             try {
                 if (index == 1) {
                     Optional<List<Double>> washed = row.byState("washed_share", FieldNotesKeys.WASHED_SHARE, states);
-                    return washed.isPresent()
-                            ? new Storage.Heap(washed.get())
-                            : Storage.Heap.washedByLength(year, dry());
+                    return washed.isPresent() ? new Storage.Heap(washed.get()) : new Storage.HeapByLength(dry());
                 }
                 if (index == 2) {
                     return new Storage.Pond(number("pond_escaping").orElse(0));

@@ -64,7 +64,7 @@ public record Baseline(List<Row> rows) {
         }
     }
 
-    /** Of sites that have notes, in the order in which practices first appear; practices are those of the notes. */
+    /** Of sites that have notes, in the order in which practices first appear; whole ore as long as any of it is left. */
     public static Baseline of(List<SiteBalance> sites) {
         Map<List<Object>, Row> rows = new LinkedHashMap<>();
         for (SiteBalance site : sites) {
@@ -76,9 +76,17 @@ public record Baseline(List<Row> rows) {
         return new Baseline(new ArrayList<>(rows.values()));
     }
 
+    /** The practice that is left once changes are in force. */
+    private static Amalgamation practice(FieldNotes notes, SiteBalance balance) {
+        if (balance.middle().used() == 0) {
+            return Amalgamation.NONE;
+        }
+        return balance.worst().contains(WorstPractice.WHOLE_ORE) ? Amalgamation.WHOLE_ORE : Amalgamation.CONCENTRATE;
+    }
+
     private static Row row(FieldNotes notes, SiteBalance balance) {
         return new Row(
-                notes.practice(),
+                practice(notes, balance),
                 balance.middle().rate(SitePath.RETORT_RECOVERED) > 0,
                 1,
                 notes.work().sheds(),

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.Reconciliation.Node;
-import org.silverwake.model.release.Reconciliation.Stream;
 
 /**
  * The mercury of one shed from drum to gold, kg/s in the mean of the year: a flow sheet of what was noted, and of as few
@@ -47,7 +46,7 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
      * @throws NotesException if the notes do not determine it, or contradict one another
      */
     static Circuit of(FieldNotes notes, Assumptions assumptions) {
-        Sheet sheet = new Sheet();
+        FlowSheet sheet = new FlowSheet();
         double perSecond = perSecond(notes);
         FieldNotes.Mercury mercury = notes.mercury();
         FieldNotes.Burning burning = notes.burning();
@@ -112,7 +111,7 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
                 Noted.of(ratio.value() * gold.get().value(), StrictMath.sqrt(byRatio * byRatio + byGold * byGold)));
     }
 
-    private static OptionalDouble retort(FieldNotes notes, Assumptions assumptions, Sheet sheet, double perSecond) {
+    private static OptionalDouble retort(FieldNotes notes, Assumptions assumptions, FlowSheet sheet, double perSecond) {
         FieldNotes.Burning burning = notes.burning();
         Optional<Noted> returned = weighed(burning.retortReturnPerCycle(), perSecond);
         sheet.stream(RETORT, returned);
@@ -133,7 +132,7 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
     }
 
     /** What is noted of the amalgam: its mass, its mercury's share, or both. */
-    private static void amalgam(FieldNotes notes, Assumptions assumptions, Sheet sheet, double perSecond) {
+    private static void amalgam(FieldNotes notes, Assumptions assumptions, FlowSheet sheet, double perSecond) {
         Optional<Noted> mass = weighed(notes.burning().amalgamPerCycle(), perSecond);
         Optional<Noted> share = notes.burning().mercuryShare();
         if (mass.isPresent()) {
@@ -160,51 +159,54 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
         return new Node("composition", Map.of(AMALGAM, 1 - share, GOLD, -share), 0);
     }
 
-    /** Adds published ratios, as few as will do, until amalgam and tailings are determined. */
-    private static Reconciliation complete(FieldNotes notes, Assumptions assumptions, Sheet sheet) {
+    /** Adds published ratios, as few as will do, until amalgam, tailings and gold are determined. */
+    private static Reconciliation complete(FieldNotes notes, Assumptions assumptions, FlowSheet sheet) {
         Reconciliation found = sheet.solve();
-        if (!isComplete(found)) {
-            Assumed toAir = notes.practice().toAir();
-            boolean gold = notes.work().gold().isPresent();
-            if (found.isDetermined(TAILINGS) && gold && !found.isDetermined(AMALGAM)) {
-                sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
-                found = sheet.solve();
-            } else {
-                sheet.node(burned(toAir.value().middle()));
-                boolean enough = isComplete(sheet.solve());
-                sheet.dropLast();
-                boolean charge = notes.practice() == Amalgamation.WHOLE_ORE
-                        && notes.mercury().chargedPerCycle().isPresent();
-                if (!enough && charge) {
-                    double lost = assumptions.ask(Published.LOST_OF_CHARGE);
-                    sheet.node(new Node("lost", Map.of(USED, 1.0, CHARGED, -lost), 0));
-                } else if (!enough && gold) {
-                    double ratio = assumptions.ask(notes.practice().ratio());
-                    sheet.node(new Node("ratio", Map.of(USED, 1.0, GOLD, -ratio), 0));
-                }
-                if (enough || charge || gold) {
-                    sheet.node(burned(assumptions.ask(toAir)));
-                    found = sheet.solve();
-                }
-            }
+        boolean gold = notes.work().gold().isPresent();
+        if (isComplete(found)) {
+            return found;
         }
+        if (!found.isDetermined(GOLD)
+                && notes.burning().mercuryShare().isEmpty()
+                && notes.burning().amalgamPerCycle().isEmpty()) {
+            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
+        } else if (gold && found.isDetermined(TAILINGS) && !found.isDetermined(AMALGAM)) {
+            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
+        }
+        if (!isComplete(sheet.solve())) {
+            toAir(notes, assumptions, sheet);
+        }
+        found = sheet.solve();
         if (!isComplete(found)) {
             throw new NotesException(
                     notes.name(),
                     List.of(NoteFinding.missing(
                             "mercury",
                             "the notes do not determine it; give the gold produced, or the amalgam of a cycle, or mercury"
-                                    + " bought with one of these")));
-        }
-        if (!found.isDetermined(GOLD)) {
-            sheet.node(byShare(assumptions.ask(Published.AMALGAM_SHARE)));
-            found = sheet.solve();
+                                    + " bought, or put in and squeezed back")));
         }
         return found;
     }
 
+    /** The share to air by open burning; where that will not do, mercury lost of the charge or used per gold as well. */
+    private static void toAir(FieldNotes notes, Assumptions assumptions, FlowSheet sheet) {
+        sheet.node(burned(notes.practice().toAir().value().middle()));
+        boolean enough = isComplete(sheet.solve());
+        sheet.dropLast();
+        boolean charge = notes.practice() == Amalgamation.WHOLE_ORE
+                && notes.mercury().chargedPerCycle().isPresent();
+        if (!enough && charge) {
+            double lost = assumptions.ask(Published.LOST_OF_CHARGE);
+            sheet.node(new Node("lost", Map.of(USED, 1.0, CHARGED, -lost), 0));
+        } else if (!enough && notes.work().gold().isPresent()) {
+            double ratio = assumptions.ask(notes.practice().ratio());
+            sheet.node(new Node("ratio", Map.of(USED, 1.0, GOLD, -ratio), 0));
+        }
+        sheet.node(burned(assumptions.ask(notes.practice().toAir())));
+    }
+
     private static boolean isComplete(Reconciliation found) {
-        return found.isDetermined(AMALGAM) && found.isDetermined(TAILINGS);
+        return found.isDetermined(AMALGAM) && found.isDetermined(TAILINGS) && found.isDetermined(GOLD);
     }
 
     /** Burned in the open, this share of the mercury used goes to the air. */
@@ -271,27 +273,5 @@ record Circuit(Reconciliation sheet, OptionalDouble retortShare) {
     /** Whether charge and what was squeezed back are known. */
     boolean isChargeKnown() {
         return sheet.isDetermined(CHARGED) && sheet.isDetermined(SQUEEZED);
-    }
-
-    /** A flow sheet that grows. */
-    private static final class Sheet {
-        private final List<Stream> streams = new ArrayList<>();
-        private final List<Node> nodes = new ArrayList<>();
-
-        void stream(String name, Optional<Noted> measured) {
-            streams.add(new Stream(name, measured));
-        }
-
-        void node(Node node) {
-            nodes.add(node);
-        }
-
-        void dropLast() {
-            nodes.remove(nodes.size() - 1);
-        }
-
-        Reconciliation solve() {
-            return Reconciliation.of(streams, nodes);
-        }
     }
 }

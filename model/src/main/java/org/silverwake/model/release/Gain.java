@@ -3,7 +3,7 @@
 
 package org.silverwake.model.release;
 
-import java.util.Arrays;
+import java.util.Map;
 import org.silverwake.model.quantity.Quantity;
 
 /**
@@ -31,25 +31,40 @@ public record Gain(Spread mercury, Spread givenBack, Spread cost) {
     public record Prices(double mercury, double gold) {}
 
     /**
-     * Of a practice at a site, beside the site as the notes have it.
+     * Of a practice at a site, beside the site as the notes have it. Least and most are over all combinations of what is assumed,
+     * each taken alike before and after.
      *
      * @param flowYear the year
      * @throws NotesException if the notes allow no balance
      */
     public static Gain of(Practice practice, FieldNotes notes, FlowYear flowYear, Prices prices) {
+        FieldNotes changed = practice.apply(notes);
         SiteBalance before = SiteBalance.of(notes, flowYear);
-        SiteBalance after = SiteBalance.of(practice.apply(notes), flowYear);
-        double[] saved = new double[Spread.Level.values().length];
-        for (Spread.Level level : Spread.Level.values()) {
-            saved[level.ordinal()] = before.at(level).bought() - after.at(level).bought();
+        Assumptions asked = new Assumptions(Map.of());
+        double middle = saved(notes, changed, flowYear, asked);
+        double least = middle;
+        double most = middle;
+        for (Map<String, Spread.Level> corner : asked.corners()) {
+            try {
+                double saved = saved(notes, changed, flowYear, new Assumptions(corner));
+                least = Math.min(least, saved);
+                most = Math.max(most, saved);
+            } catch (NotesException contradiction) {
+                // a combination that the notes rule out says nothing of the site
+                continue;
+            }
         }
-        Arrays.sort(saved);
-        Spread mercury = new Spread(saved[0], saved[1], saved[2]);
+        Spread mercury = new Spread(least, middle, most);
         double takers = notes.work().sheds() * practice.siteShare();
         double gold = practice.goldGain() * practice.siteShare() * before.gold();
         Spread givenBack =
                 mercury.map(kg -> (kg * prices.mercury() + gold * prices.gold()) * Quantity.SECONDS_PER_YEAR);
         return new Gain(mercury, givenBack, practice.cost().yearly().map(money -> money * takers));
+    }
+
+    private static double saved(FieldNotes notes, FieldNotes changed, FlowYear flowYear, Assumptions assumptions) {
+        double before = SiteYear.of(notes, flowYear, assumptions).balance().bought();
+        return before - SiteYear.of(changed, flowYear, assumptions).balance().bought();
     }
 
     /** What is left after cost [money/yr]; low with the least given back and the highest cost. */

@@ -77,7 +77,7 @@ public final class NoteCheck {
                         notes.practice().ratio());
             }
         });
-        if (mercury.chargedPerCycle().isPresent() && notes.work().orePerCycle().isPresent()) {
+        if (mercury.chargedPerCycle().isPresent() && notes.work().orePerCycle().orElse(0) > 0) {
             double perOre = mercury.chargedPerCycle().get().value()
                     / notes.work().orePerCycle().getAsDouble();
             found.usual("mercury put in per kg of ore", perOre * GRAMS, "g/kg", GRAMS, Published.CHARGE);
@@ -129,7 +129,9 @@ public final class NoteCheck {
             return OptionalDouble.empty();
         }
         double amalgam = mass.get().value() * Circuit.perSecond(notes);
-        return OptionalDouble.of(1 - notes.work().gold().get().value() / amalgam);
+        return amalgam > 0
+                ? OptionalDouble.of(1 - notes.work().gold().get().value() / amalgam)
+                : OptionalDouble.empty();
     }
 
     private void burning() {
@@ -185,7 +187,19 @@ public final class NoteCheck {
         double held = burning.amalgamPerCycle().get().value()
                 * mercuryShare().orElse(Published.AMALGAM_SHARE.value().high())
                 * burning.retortShare().orElse(1);
-        double share = burning.retortReturnPerCycle().get().value() / held;
+        double returned = burning.retortReturnPerCycle().get().value();
+        if (returned == 0) {
+            return;
+        }
+        if (!(held > 0)) {
+            found.refuse(
+                    "mercury that retorts give back per cycle",
+                    returned * GRAMS,
+                    "g",
+                    "by the other notes no amalgam was burned in a retort");
+            return;
+        }
+        double share = returned / held;
         if (!(share <= 1)) {
             retort(share);
         } else if (mercuryShare().isPresent() && burning.retortShare().isPresent()) {

@@ -36,7 +36,7 @@ public record Practice(
      *
      * @param once to begin with [money]
      * @param perYear to run it [money/yr]
-     * @param life how long what was bought lasts [yr], above 0
+     * @param life how long what was bought lasts [yr], above 0; then it is bought anew
      */
     public record Cost(Spread once, Spread perYear, double life) {
         /** Checks the life. */

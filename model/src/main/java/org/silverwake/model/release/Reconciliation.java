@@ -36,11 +36,14 @@ public final class Reconciliation {
     private static final double RANK = Pseudoinverse.RANK;
 
     private final Map<String, Value> values;
+    private final List<String> notDetermined;
     private final double objective;
     private final int degreesOfFreedom;
 
-    private Reconciliation(Map<String, Value> values, double objective, int degreesOfFreedom) {
+    private Reconciliation(
+            Map<String, Value> values, List<String> notDetermined, double objective, int degreesOfFreedom) {
         this.values = values;
+        this.notDetermined = notDetermined;
         this.objective = objective;
         this.degreesOfFreedom = degreesOfFreedom;
     }
@@ -136,7 +139,11 @@ public final class Reconciliation {
         }
         Map<String, Value> ordered = new LinkedHashMap<>();
         streams.forEach(s -> Optional.ofNullable(values.get(s.name())).ifPresent(v -> ordered.put(s.name(), v)));
-        return new Reconciliation(ordered, adjusted.objective(), adjusted.degreesOfFreedom());
+        List<String> without = streams.stream()
+                .map(Stream::name)
+                .filter(name -> !ordered.containsKey(name))
+                .toList();
+        return new Reconciliation(ordered, without, adjusted.objective(), adjusted.degreesOfFreedom());
     }
 
     private record Adjusted(
@@ -236,6 +243,11 @@ public final class Reconciliation {
     /** Streams that have a value, in the order given. */
     public List<Value> values() {
         return List.copyOf(values.values());
+    }
+
+    /** Names of the streams that nothing measured reaches, and that have no value. */
+    public List<String> notDetermined() {
+        return notDetermined;
     }
 
     /** Whether a stream has a value. */

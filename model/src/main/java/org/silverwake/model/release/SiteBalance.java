@@ -19,6 +19,8 @@ import org.silverwake.model.quantity.Quantity;
  * least and most to the river among all combinations of the low and high of what was assumed.
  */
 public final class SiteBalance {
+    private static final double MG_PER_KG = 1e6;
+
     private final String name;
     private final List<SiteYear> corners;
     private final SiteYear low;
@@ -57,6 +59,11 @@ public final class SiteBalance {
      */
     public static SiteBalance of(FieldNotes notes, FlowYear flowYear) {
         List<NoteFinding> findings = new ArrayList<>(NoteCheck.of(notes));
+        try {
+            notes.tailings().storage().release(1, flowYear);
+        } catch (IllegalArgumentException unfit) {
+            findings.add(NoteFinding.missing("when tailings go", unfit.getMessage()));
+        }
         if (findings.stream().anyMatch(NoteFinding::refused)) {
             throw new NotesException(notes.name(), findings);
         }
@@ -119,6 +126,19 @@ public final class SiteBalance {
             found.add(NoteFinding.outside(
                     ratio.what() + ", by the balance,", used / gold, "", ratio.value(), ratio.source()));
         }
+        if (notes.tailings().fate().orElseThrow().river() > 0 && SiteYear.tailingsMass(notes) == 0) {
+            found.add(new NoteFinding(
+                    "dry tailings per cycle",
+                    OptionalDouble.empty(),
+                    "",
+                    Optional.empty(),
+                    "",
+                    false,
+                    "not noted, so mercury goes to the river without its solids"));
+        }
+        if (notes.tailingsContent().isEmpty() && SiteYear.tailingsMass(notes) > 0) {
+            content(circuit.value(Circuit.TAILINGS) / SiteYear.tailingsMass(notes), found);
+        }
         double least = SiteYear.least(notes);
         if (circuit.value(Circuit.TAILINGS) < least) {
             found.add(new NoteFinding(
@@ -131,6 +151,18 @@ public final class SiteBalance {
                     "more than the balance leaves in the tailings, though the test gives the least"));
         }
         return found;
+    }
+
+    private static void content(double content, List<NoteFinding> found) {
+        Spread usual = Published.TAILINGS_CONTENT.value().map(v -> v * MG_PER_KG);
+        if (!usual.holds(content * MG_PER_KG)) {
+            found.add(NoteFinding.outside(
+                    "mercury content of tailings, by the balance,",
+                    content * MG_PER_KG,
+                    "mg/kg",
+                    usual,
+                    Published.TAILINGS_CONTENT.source()));
+        }
     }
 
     /** The site. */

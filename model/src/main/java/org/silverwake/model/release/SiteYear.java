@@ -22,6 +22,11 @@ import org.silverwake.model.quantity.Quantity;
  */
 record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circuit> circuit, double gold) {
     private static final double ROUNDING = 1e-9;
+    private static final Assumed WASHED = new Assumed(
+            "share of the heap washed out in states that do not fill it, by their length",
+            Spread.exact(1),
+            "-",
+            Published.TRADE);
     private static final Assumed RESIDUE =
             new Assumed("grain-bound share of the mercury in leached tailings", Spread.exact(1), "-", Published.TRADE);
 
@@ -33,6 +38,9 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
             return new SiteYear(new YearBalance(Map.of(), 0), List.of(), Optional.empty(), none);
         }
         Circuit circuit = circuit(notes, assumptions);
+        if (notes.tailings().storage() instanceof Storage.HeapByLength) {
+            assumptions.ask(WASHED);
+        }
         double gold = circuit.value(Circuit.GOLD) * sheds;
         YearBalance balance = shed(notes, flowYear, circuit, assumptions).times(sheds);
         double riverShare = notes.tailings().fate().orElseThrow().river() * goes(notes, flowYear);
@@ -95,7 +103,7 @@ record SiteYear(YearBalance balance, List<PathRelease> releases, Optional<Circui
     }
 
     /** Dry tailings of a shed [kg/s]; 0 where not known. */
-    private static double tailingsMass(FieldNotes notes) {
+    static double tailingsMass(FieldNotes notes) {
         return notes.tailingsPerCycle().orElse(0) * Circuit.perSecond(notes);
     }
 

@@ -11,7 +11,7 @@ import java.util.List;
  * of the year times rate, and what is kept, add up to it.
  */
 public sealed interface Storage {
-    /** At once, the same in all states. */
+    /** At once, as the work goes. */
     record Straight() implements Storage {}
 
     /**
@@ -39,29 +39,47 @@ public sealed interface Storage {
                         + "; give shares above 0 that sum to at most 1, in the states that wash it");
             }
         }
+    }
+
+    /**
+     * A heap by the bank of which nothing is known but when it fills: all of it is washed out in the other states, in proportion
+     * to their length (common practice, no source; told as assumed).
+     *
+     * @param filled for each state, whether the heap fills in it
+     */
+    record HeapByLength(List<Boolean> filled) implements Storage {
+        /** Copies the list. */
+        public HeapByLength {
+            filled = List.copyOf(filled);
+        }
 
         /**
-         * All of it in the states that are not dry, in proportion to their length (common practice, no source).
+         * The heap with its shares.
          *
-         * @param year the year
-         * @param dry whether each state fills the heap
+         * @throws IllegalArgumentException if the list has another length than the year, or no state washes it
          */
-        public static Heap washedByLength(FlowYear year, List<Boolean> dry) {
-            List<Double> yearShares = year.shares();
-            double wet = 0;
-            for (int s = 0; s < yearShares.size(); s++) {
-                wet += dry.get(s) ? 0 : yearShares.get(s);
+        public Heap in(FlowYear year) {
+            double washing = 0;
+            for (int s = 0; s < year.size(); s++) {
+                if (filled.size() != year.size()) {
+                    throw new IllegalArgumentException("a heap says of " + filled.size()
+                            + " flow states whether it fills," + " and there are " + year.size() + "; say it of each");
+                }
+                washing += filled.get(s) ? 0 : year.shares().get(s);
+            }
+            if (washing == 0) {
+                throw new IllegalArgumentException("a heap fills in all flow states; name one that washes it out");
             }
             List<Double> washed = new ArrayList<>();
-            for (int s = 0; s < yearShares.size(); s++) {
-                washed.add(dry.get(s) ? 0 : yearShares.get(s) / wet);
+            for (int s = 0; s < year.size(); s++) {
+                washed.add(filled.get(s) ? 0 : year.shares().get(s) / washing);
             }
             return new Heap(washed);
         }
     }
 
     /**
-     * A pond that keeps its tailings but for a share.
+     * A pond that keeps its tailings but for a share, which leaves it alike through the year.
      *
      * @param escaping share of the year's mass that leaves it [-], 0 to 1
      */
@@ -104,12 +122,16 @@ public sealed interface Storage {
         if (this instanceof Heap heap) {
             return wash(heap, mean, year);
         }
-        double going = this instanceof Pond pond ? pond.escaping() : 1;
-        List<Double> rates = new ArrayList<>();
-        for (int s = 0; s < year.size(); s++) {
-            rates.add(year.rate(mean * going * year.work().get(s), s));
+        if (this instanceof HeapByLength heap) {
+            return wash(heap.in(year), mean, year);
         }
-        return new Released(rates, mean * (1 - going));
+        if (this instanceof Pond pond) {
+            List<Double> rates = year.shares().stream()
+                    .map(share -> share == 0 ? 0 : mean * pond.escaping())
+                    .toList();
+            return new Released(rates, mean * (1 - pond.escaping()));
+        }
+        return new Released(year.spread(mean), 0);
     }
 
     private static Released wash(Heap heap, double mean, FlowYear year) {

@@ -17,6 +17,27 @@ class BaselineTest {
     /** ROUNDING: kg/yr of order 1 to 1000. */
     private static final double ROUNDING = 1e-9;
 
+    /** Once changes leave no whole ore, or no mercury, a site counts with concentrate, or with none. */
+    @Test
+    void changesMoveSitesToOtherRows() {
+        List<SiteBalance> sites = new ArrayList<>();
+        for (Effect effect :
+                List.of(new Effect.ConcentrateOnly(0.5), new Effect.ConcentrateOnly(1), new Effect.MercuryFree(1))) {
+            Practice change = new Practice(
+                    "change",
+                    List.of(effect),
+                    2027,
+                    1,
+                    new Practice.Cost(Spread.exact(0), Spread.exact(0), 1),
+                    0,
+                    Optional.empty());
+            sites.add(SiteBalance.of(change.apply(Sheds.worked()), STATES));
+        }
+        assertThat(Baseline.of(sites).rows())
+                .extracting(Baseline.Row::practice)
+                .containsExactly(Amalgamation.WHOLE_ORE, Amalgamation.CONCENTRATE, Amalgamation.NONE);
+    }
+
     /** Two whole-ore sites of 1 and 2 kg of gold: 3 x 3, 3 x 5, 3 x 50 kg of mercury; the worked shed with retorts on its own row. */
     @Test
     void sumsByPractice() {

@@ -146,6 +146,16 @@ class NoteCheckTest {
         assertThat(texts(notes, true)).singleElement().asString().startsWith("where tailings go: is not noted");
     }
 
+    /** A heap with shares for two flow states where there are three is told with the rest. */
+    @Test
+    void storageMustFitTheYear() {
+        FieldNotes notes = Sheds.goldOnly(Amalgamation.WHOLE_ORE, 1)
+                .with(Sheds.tailings(Sheds.RIVER, Optional.empty(), new Storage.Heap(List.of(0.0, 1.0))));
+        assertThatThrownBy(() -> SiteBalance.of(notes, STATES))
+                .isInstanceOf(NotesException.class)
+                .hasMessageContaining("when tailings go: a heap states 2 washed-out shares");
+    }
+
     /** A ratio of 80 in whole-ore amalgamation is beyond what was seen, and is kept. */
     @Test
     void unusualRatioIsKept() {

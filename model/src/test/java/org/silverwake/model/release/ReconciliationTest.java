@@ -90,6 +90,7 @@ class ReconciliationTest {
                 List.of(
                         Node.of("first", List.of("in"), List.of("x", "y"), 0),
                         Node.of("second", List.of("w"), List.of("z"), 1)));
+        assertThat(found.notDetermined()).containsExactly("x", "y");
         assertThat(found.isDetermined("x")).isFalse();
         assertThat(found.isDetermined("y")).isFalse();
         assertThat(value(found, "z")).isCloseTo(3, within(ROUNDING));

@@ -32,7 +32,7 @@ class SiteBalancePropertiesTest {
         if (random.nextBoolean()) {
             return Optional.empty();
         }
-        double value = random.nextDouble(low, high);
+        double value = random.nextInt(10) == 0 ? 0 : random.nextDouble(low, high);
         return Optional.of(random.nextBoolean() ? Noted.of(value) : Noted.of(value, 0.15 * value));
     }
 
@@ -114,6 +114,7 @@ class SiteBalancePropertiesTest {
                 balances++;
             } catch (NotesException refused) {
                 assertThat(refused.findings()).anyMatch(NoteFinding::refused);
+                assertThat(refused.getMessage()).doesNotContain("NaN").doesNotContain("Infinity");
                 refusals++;
             }
         }
@@ -138,6 +139,9 @@ class SiteBalancePropertiesTest {
             Spread range = site.range(YearBalance::river);
             assertThat(range.holds(balance.river())).as(where).isTrue();
         }
+        assertThat(site.findings())
+                .as(where)
+                .noneMatch(f -> f.text().contains("NaN") || f.text().contains("Infinity"));
         assertThat(site.assumed()).as(where).allMatch(a -> !a.source().isEmpty());
     }
 }

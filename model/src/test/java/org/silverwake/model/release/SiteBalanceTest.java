@@ -74,6 +74,15 @@ class SiteBalanceTest {
                 .containsExactly("grain-bound share of the mercury in leached tailings");
     }
 
+    /** 41 g in 30 kg of tailings is 1367 mg/kg, four times the most that was published: kept, and told. */
+    @Test
+    void unusualContentIsTold() {
+        assertThat(SiteBalance.of(Sheds.worked(), STATES).findings())
+                .extracting(NoteFinding::text)
+                .anyMatch(text -> text.startsWith("mercury content of tailings, by the balance, is 1367 mg/kg")
+                        && text.contains("usual 0.3 to 350 mg/kg"));
+    }
+
     /** A wrong split does show in the closure: one gram in fifty thousand is seen. */
     @Test
     void closureSeesAnError() {
@@ -152,6 +161,25 @@ class SiteBalanceTest {
         assertClosed(site);
     }
 
+    /**
+     * 1000 g put in, 950 g squeezed back, nothing else: of 50 g a third is driven off, and the sponge's P = 0.035/0.965 of the gold,
+     * which is 55/45 of the amalgam's mercury A = 50/3 + P: P = k (50/3)/(1 - k) with k = 0.035/0.965 x 55/45.
+     */
+    @Test
+    void chargeAndClothAlone() {
+        FieldNotes notes = FieldNotes.of("drum", Amalgamation.WHOLE_ORE)
+                .with(Sheds.cycles(Optional.empty(), 1))
+                .with(Sheds.charge(1.0, noted(0.95)))
+                .with(Sheds.tailings(RIVER));
+        SiteBalance site = SiteBalance.of(notes, STATES);
+        double k = 0.035 / 0.965 * 55 / 45;
+        double product = k * (50.0 / 3) / (1 - k);
+        assertThat(site.middle().air() * YEAR).isCloseTo(50, within(ROUNDING));
+        assertThat(perYear(site.middle(), SitePath.PRODUCT)).isCloseTo(3 * product, within(ROUNDING));
+        assertThat(site.middle().river() * YEAR).isCloseTo(100 - 3 * product, within(ROUNDING));
+        assertClosed(site);
+    }
+
     /** A heap, a pond and runoff of what came down nearby: all the year's mass is accounted for. */
     @Test
     void storageAndAirAreInTheBalance() {
@@ -222,7 +250,7 @@ class SiteBalanceTest {
     /** Old heap: 5000 t at 20 mg/kg, 1 % a year: 1 kg/yr. Ground: 12 ha x 100 t/ha/yr x 0.1 mg/kg = 0.12 kg/yr. */
     @Test
     void groundWithoutPractice() {
-        Storage wet = Storage.Heap.washedByLength(STATES, List.of(true, false, false));
+        Storage wet = new Storage.HeapByLength(List.of(true, false, false));
         SiteBalance heap = SiteBalance.of(
                 new Eroded.LegacyHeap("heap", 5e6, Noted.of(20e-6, 5e-6), 0.01 / YEAR, Optional.empty(), wet), STATES);
         assertThat(heap.middle().river() * YEAR).isCloseTo(1, within(ROUNDING));

@@ -23,7 +23,7 @@ class StorageTest {
     /** Dry 0.6, wet 0.3, flood 0.1 of the year: 0.6 laid up, washed 0.75 and 0.25 of it. Wet 1 + 0.45/0.3, flood 1 + 0.15/0.1. */
     @Test
     void heapIsWashedOutWhollyUnlessStated() {
-        Storage heap = Storage.Heap.washedByLength(YEAR, List.of(true, false, false));
+        Storage heap = new Storage.HeapByLength(List.of(true, false, false));
         Storage.Released released = heap.release(1, YEAR);
         assertThat(released.byState().get(0)).isZero();
         assertThat(released.byState().get(1)).isCloseTo(2.5, within(ROUNDING));
@@ -49,8 +49,7 @@ class StorageTest {
         Storage.Released straight = new Storage.Straight().release(3, dryWork);
         assertThat(straight.byState().get(0)).isCloseTo(5, within(ROUNDING));
         assertThat(straight.byState().get(1)).isZero();
-        Storage.Released heap = Storage.Heap.washedByLength(dryWork, List.of(true, false, false))
-                .release(3, dryWork);
+        Storage.Released heap = new Storage.HeapByLength(List.of(true, false, false)).release(3, dryWork);
         assertThat(heap.byState().get(0)).isZero();
         assertThat(heap.byState().get(1)).isCloseTo(7.5, within(ROUNDING));
         assertThat(heap.mean(dryWork)).isCloseTo(3, within(ROUNDING));
@@ -79,6 +78,10 @@ class StorageTest {
                 .hasMessageContaining("shares of the year sum to 0.8");
         assertThatThrownBy(() -> new FlowYear(List.of(1.0, 0.0), List.of(0.5, 0.5)))
                 .hasMessageContaining("work is done in a flow state");
+        assertThatThrownBy(() -> new Storage.HeapByLength(List.of(true, true, true)).release(1, YEAR))
+                .hasMessageContaining("fills in all flow states");
+        assertThatThrownBy(() -> new Storage.HeapByLength(List.of(true)).release(1, YEAR))
+                .hasMessageContaining("says of 1 flow states");
         assertThatThrownBy(() -> new Storage.Pond(1.2)).hasMessageContaining("1.2");
     }
 }

@@ -11,11 +11,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.release.Amalgamation;
+import org.silverwake.model.release.FieldNotes;
+import org.silverwake.model.release.FlowYear;
 import org.silverwake.model.release.Noted;
 import org.silverwake.model.release.Reconciliation;
 import org.silverwake.model.release.Reconciliation.Node;
 import org.silverwake.model.release.Reconciliation.Stream;
+import org.silverwake.model.release.SiteBalance;
+import org.silverwake.model.release.SitePath;
+import org.silverwake.model.release.YearBalance;
 
 /** Numeric case 12: eleven streams of a site's mercury, one of them unmeasured, drums that hold back 2 kg/yr. */
 @Reference(key = "numericcases", locator = "12_site_balance")
@@ -76,5 +84,76 @@ class NumericCase12SiteBalanceTest {
         assertThat((double) found.degreesOfFreedom())
                 .isCloseTo(JsonCase.number(expected, "degrees_of_freedom"), within(STATED));
         assertThat(found.improbable()).isEmpty();
+    }
+
+    private static FieldNotes notes(FieldNotes.Work work, FieldNotes.Burning burning) {
+        FieldNotes blank = FieldNotes.of("site", Amalgamation.CONCENTRATE);
+        FieldNotes.Tailings none = blank.tailings();
+        return blank.with(work)
+                .with(burning)
+                .with(new FieldNotes.Tailings(
+                        none.massPerCycle(),
+                        none.content(),
+                        none.tableTest(),
+                        Optional.of(new FieldNotes.Fate(0, 0, 0, 0, 1)),
+                        none.forms(),
+                        none.storage(),
+                        0));
+    }
+
+    private static FieldNotes.Burning burning(Optional<Noted> amalgam, Optional<Noted> share, double retort) {
+        return new FieldNotes.Burning(
+                amalgam,
+                share,
+                OptionalDouble.of(retort),
+                OptionalDouble.of(0.95),
+                Optional.empty(),
+                OptionalDouble.of(0),
+                new FieldNotes.Nearby(0, 0, false));
+    }
+
+    private static double kilograms(double rate) {
+        return rate * Quantity.SECONDS_PER_YEAR;
+    }
+
+    /** 10 kg of amalgam in the year, 40 % mercury, all in a retort that gives back 95 %. */
+    @Test
+    void burning() throws IOException {
+        Map<String, Object> expected =
+                map(map(JsonCase.read("12_site_balance.json").values().get("expected"))
+                        .get("burn_10kg_40pc_95pc_kg"));
+        FieldNotes.Work work = new FieldNotes.Work(
+                OptionalDouble.empty(), OptionalDouble.of(1), OptionalDouble.of(1), Optional.empty(), 1);
+        YearBalance year = SiteBalance.of(
+                        notes(work, burning(Optional.of(Noted.of(10)), Optional.of(Noted.of(0.4)), 1)),
+                        FlowYear.even(List.of(1.0)))
+                .middle();
+        assertThat(kilograms(year.rate(SitePath.RETORT_RECOVERED) + year.air() + year.rate(SitePath.PRODUCT)))
+                .isCloseTo(JsonCase.number(expected, "mercury_kg"), within(STATED));
+        assertThat(kilograms(year.rate(SitePath.RETORT_RECOVERED)))
+                .isCloseTo(JsonCase.number(expected, "recovered_kg"), within(STATED));
+        assertThat(kilograms(year.air())).isCloseTo(JsonCase.number(expected, "to_air_kg"), within(STATED));
+        assertThat(kilograms(year.rate(SitePath.PRODUCT)))
+                .isCloseTo(JsonCase.number(expected, "kept_in_gold_kg"), within(STATED));
+    }
+
+    /** 1 kg of gold by concentrate amalgamation, burned in the open, at the middle of what is published. */
+    @Test
+    void split() throws IOException {
+        Map<String, Object> expected =
+                map(map(JsonCase.read("12_site_balance.json").values().get("expected"))
+                        .get("split_1kg_gold_kg"));
+        FieldNotes.Work work = new FieldNotes.Work(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.of(Noted.of(1 / Quantity.SECONDS_PER_YEAR)),
+                1);
+        YearBalance year = SiteBalance.of(
+                        notes(work, burning(Optional.empty(), Optional.empty(), 0)), FlowYear.even(List.of(1.0)))
+                .middle();
+        assertThat(kilograms(year.used())).isCloseTo(JsonCase.number(expected, "lost_kg"), within(STATED));
+        assertThat(kilograms(year.air())).isCloseTo(JsonCase.number(expected, "air_kg"), within(STATED));
+        assertThat(kilograms(year.river())).isCloseTo(JsonCase.number(expected, "land_and_water_kg"), within(STATED));
     }
 }
