@@ -27,9 +27,9 @@ public record Option(String name, String concerns, String group, CostRange cost,
         }
     }
 
-    /** Whether the two may not be adopted together in full. */
+    /** Whether this and another option may not be adopted together in full. */
     public boolean excludes(Option other) {
-        return !group.isEmpty() && group.equals(other.group) && !equals(other);
+        return !group.isEmpty() && group.equals(other.group);
     }
 
     /**

@@ -3,6 +3,7 @@
 
 package org.silverwake.model.planning;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +72,13 @@ final class Question {
         }
         groups.values().forEach(row -> program.addRow(row, 1, 1));
         return program;
+    }
+
+    /** Cheapest shares that meet all limits. */
+    LinearProgram under(LinearResponse response) {
+        double[] ones = new double[limits.size()];
+        Arrays.fill(ones, 1);
+        return under(response, ones);
     }
 
     /** Cheapest shares that bring each value under {@code ceilings} times its allowed one. */

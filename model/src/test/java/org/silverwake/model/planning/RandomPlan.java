@@ -20,6 +20,7 @@ final class RandomPlan {
     final double[] none;
     final double[][] slopes;
     final double[] solids;
+    final double[] weight;
 
     RandomPlan(long seed) {
         Random random = new Random(seed);
@@ -28,6 +29,7 @@ final class RandomPlan {
         none = new double[m];
         slopes = new double[m][n];
         solids = new double[n];
+        weight = new double[m];
         for (int i = 0; i < n; i++) {
             double cost = 1e4 * (random.nextDouble() * 1.3 - 0.3);
             double spread = 2e3 * random.nextDouble();
@@ -43,7 +45,8 @@ final class RandomPlan {
         for (int j = 0; j < m; j++) {
             double allowed = Math.pow(10, -12 + 9 * random.nextDouble());
             limits.add(Limit.of("limit " + j, allowed));
-            none[j] = allowed * (0.7 + 2 * random.nextDouble());
+            none[j] = allowed * (0.8 + 1.2 * random.nextDouble());
+            weight[j] = 2 * random.nextDouble();
             double left = none[j];
             for (int i = 0; i < n; i++) {
                 double effect = random.nextInt(4) == 0 ? 0 : random.nextDouble() * 1.8 * none[j] / n;
@@ -61,23 +64,29 @@ final class RandomPlan {
         return LinearResponse.of(none, slopes);
     }
 
-    /** Mercury as in {@link #linear}, of which solids carry a part to where it does not count: fewer solids, a weaker cut. */
+    /**
+     * As {@link #linear}, but solids carry a part to where it does not count, at each limit another one: fewer solids, a weaker
+     * cut; and neighbors save less together than alone. Slopes are at fixed solids and know nothing of neighbors.
+     */
     Evaluator saturating() {
         return new Evaluator() {
-            private double carried(double[] shares) {
+            private double carried(int limit, double[] shares) {
                 double left = 1;
                 for (int i = 0; i < shares.length; i++) {
                     left -= solids[i] * shares[i];
                 }
-                return (1 + 0.5) / (1 + 0.5 * left);
+                return (1 + weight[limit]) / (1 + weight[limit] * left);
             }
 
             @Override
             public double[] values(double[] shares) {
                 double[] values = linear().values(shares);
-                double factor = carried(shares);
                 for (int j = 0; j < values.length; j++) {
-                    values[j] *= factor;
+                    for (int i = 1; i < shares.length; i++) {
+                        double both = Math.min(Math.abs(slopes[j][i - 1]), Math.abs(slopes[j][i]));
+                        values[j] += both / 2 * shares[i - 1] * shares[i];
+                    }
+                    values[j] *= carried(j, shares);
                 }
                 return values;
             }
@@ -85,10 +94,9 @@ final class RandomPlan {
             @Override
             public double[][] slopes(double[] shares) {
                 double[][] at = linear().slopes(shares);
-                double factor = carried(shares);
-                for (double[] row : at) {
-                    for (int i = 0; i < row.length; i++) {
-                        row[i] *= factor;
+                for (int j = 0; j < at.length; j++) {
+                    for (int i = 0; i < at[j].length; i++) {
+                        at[j][i] *= carried(j, shares);
                     }
                 }
                 return at;
