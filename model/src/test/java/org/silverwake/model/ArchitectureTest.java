@@ -64,7 +64,8 @@ class ArchitectureTest {
             Map.entry("transport", TRANSPORT),
             Map.entry("screening", with(TRANSPORT, "transport")),
             Map.entry("fish", with(TRANSPORT, "transport", "screening")),
-            Map.entry("sample", with(TRANSPORT, "transport", "screening")));
+            Map.entry("sample", with(TRANSPORT, "transport", "screening")),
+            Map.entry("planning", GROUND));
 
     /** Calls whose answer depends on the clock, the machine, its language, or chance. */
     private static final List<String> RESTLESS = List.of(
@@ -111,10 +112,23 @@ class ArchitectureTest {
     void modelKnowsJavaAndCommonsMathAlone() {
         classes()
                 .that()
-                .resideOutsideOfPackage(ROOT + ".table..")
+                .resideOutsideOfPackages(ROOT + ".table..", ROOT + ".planning..")
                 .should()
                 .onlyDependOnClassesThat(resideInAnyPackage(
                         "", "java.lang..", "java.util..", "java.time..", "org.apache.commons.math3..", ROOT + ".."))
+                .check(MODEL);
+        classes()
+                .that()
+                .resideInAPackage(ROOT + ".planning..")
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(
+                        "",
+                        "java.lang..",
+                        "java.util..",
+                        "java.time..",
+                        "org.apache.commons.math3..",
+                        "org.ojalgo..",
+                        ROOT + ".."))
                 .check(MODEL);
         classes()
                 .that()
