@@ -3,7 +3,7 @@
 
 package org.silverwake.cli.run;
 
-import java.util.List;
+import java.util.ArrayList;
 import java.util.Optional;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
@@ -11,6 +11,7 @@ import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyRun;
+import org.silverwake.model.transport.TransportInput;
 
 /**
  * The steady run again with other practices at its sites: their mercury, their solids and their water, the river and what is
@@ -33,21 +34,29 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
         ScenarioInput scenario = asked.withSites(
                 NotedSites.expand(asked.fieldNotes(), taken, asked.fieldNotes().year()));
         Basin basin = outcome.basin();
-        SteadyResult result = SteadyRun.run(MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
+        return of(outcome, scenario, MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
+    }
+
+    /** The run as it was. */
+    static Rerun present(Outcome outcome) {
+        return new Rerun(outcome.scenario(), outcome.result(), outcome.screening());
+    }
+
+    /** Runs the same river with other input. */
+    static Rerun of(Outcome outcome, TransportInput input) {
+        return of(outcome, outcome.scenario(), input);
+    }
+
+    private static Rerun of(Outcome outcome, ScenarioInput scenario, TransportInput input) {
+        Basin basin = outcome.basin();
+        SteadyResult result = SteadyRun.run(input);
         Optional<FishRun> fish = outcome.fish().isPresent()
-                ? FishStep.run(scenario, basin, result, outcome.samples(), new java.util.ArrayList<>())
+                ? FishStep.run(scenario, basin, result, outcome.samples(), new ArrayList<>())
                 : Optional.empty();
         ReachClasses classes = ReachClasses.find(scenario, basin);
         Screening screening = ScreeningStep.run(
                         scenario, basin, result, Optional.empty(), classes, Breaks.of(scenario, basin, result), fish)
                 .screening();
         return new Rerun(scenario, result, screening);
-    }
-
-    /** Names of a scenario's sites, as in its table. */
-    public static List<String> siteNames(ScenarioInput scenario) {
-        return scenario.fieldNotes().sites().stream()
-                .map(ScenarioInput.Site::name)
-                .toList();
     }
 }

@@ -94,7 +94,7 @@ public record TransportInput(
     }
 
     /** The same with other sites, whose water stays as it is routed. */
-    TransportInput withSites(List<SiteRelease> others) {
+    public TransportInput withSites(List<SiteRelease> others) {
         return new TransportInput(
                 hydraulics,
                 classes,
