@@ -215,6 +215,18 @@ class SiteBalanceTest {
                 .containsExactly(PathRelease.Path.SLURRY, PathRelease.Path.RUNOFF);
     }
 
+    /** A pond that lets 5 % go: of 5 kg of mercury used a third is driven off, 1/6 kg and 4.5 of 90 t go to the river. */
+    @Test
+    void pondKeepsMercuryAndSolids() {
+        FieldNotes notes = Sheds.goldOnly(Amalgamation.WHOLE_ORE, 1)
+                .with(Sheds.cycles(noted(1 / YEAR), 1))
+                .with(Sheds.tailings(RIVER, Optional.empty(), new Storage.Pond(0.05)));
+        YearBalance year = SiteBalance.of(notes, STATES).middle();
+        assertThat(year.river() * YEAR).isCloseTo(0.05 * 10 / 3, within(ROUNDING));
+        assertThat(perYear(year, SitePath.KEPT)).isCloseTo(0.95 * 10 / 3, within(ROUNDING));
+        assertThat(year.solids() * YEAR).isCloseTo(4500, within(1e-8)); // ROUNDING
+    }
+
     /** Forms and water of the worked shed as transport takes them. */
     @Test
     void releasesForTransport() {
