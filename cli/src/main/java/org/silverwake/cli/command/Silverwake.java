@@ -57,6 +57,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             RunCommand.class,
             CompareCommand.class,
             ApportionCommand.class,
+            PlanCommand.class,
             CheckCommand.class,
             NewCommand.class,
             GuidelinesCommand.class

@@ -70,9 +70,13 @@ final class BalanceTables {
             lines.add("mercury of " + each.site().name() + " by field notes [kg/yr]: to the river "
                     + range(balance.range(year -> year.river())) + ", to the air "
                     + range(balance.range(year -> year.air())) + " (" + VAPOR + "), kept "
-                    + range(balance.range(SitePath.KEPT)) + "; the river is run with the "
-                    + outcome.scenario().fieldNotes().level().name().toLowerCase(Locale.ROOT) + " one"
+                    + range(balance.range(SitePath.KEPT))
                     + (balance.worst().isEmpty() ? "" : "; to be ended (Minamata, Annex C): " + worst(balance)));
+        }
+        if (!lines.isEmpty()) {
+            lines.add("of these ranges the river is run with the "
+                    + outcome.scenario().fieldNotes().level().name().toLowerCase(Locale.ROOT)
+                    + " one to the river (field-notes.level); all are in site-balance.csv");
         }
         return lines;
     }

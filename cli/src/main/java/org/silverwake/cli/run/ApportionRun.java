@@ -148,7 +148,7 @@ public final class ApportionRun {
     }
 
     private Apportioned closed(List<Found> found) {
-        int sites = result.input().sites().size();
+        int sites = outcome.scenario().sites().size();
         List<List<Double>> after = new ArrayList<>();
         found.forEach(each -> after.add(new ArrayList<>()));
         for (int i = 0; i < sites; i++) {

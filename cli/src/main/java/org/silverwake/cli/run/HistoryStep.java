@@ -45,7 +45,7 @@ final class HistoryStep {
         List<Measure> measures = measures(scenario, screening);
         List<SampledPart> parts =
                 measures.stream().map(m -> (SampledPart) m.observable()).toList();
-        History history = new History(plan.years(), eras(scenario, basin, plan), plan.order(), content(plan, basin));
+        History history = new History(plan.years(), eras(scenario, basin), plan.order(), content(plan, basin));
         YearsResult years = BedYears.run(steady, history, parts);
         return Optional.of(new YearsRun(
                 plan.firstYear(),
@@ -102,8 +102,12 @@ final class HistoryStep {
         return List.copyOf(measures);
     }
 
-    /** Eras begin where a change does, and a practice in force; every year while drums go on losing mercury. */
-    private static List<History.Era> eras(ScenarioInput scenario, Basin basin, HistoryPlan plan) {
+    /** Eras begin where a change does, and a practice in force; every year while drums go on losing mercury. None without a history. */
+    static List<History.Era> eras(ScenarioInput scenario, Basin basin) {
+        if (scenario.history().isEmpty()) {
+            return List.of();
+        }
+        HistoryPlan plan = scenario.history().get();
         Set<Integer> years = new TreeSet<>(List.of(plan.firstYear()));
         plan.changes().forEach(change -> years.add(change.year()));
         int last = plan.firstYear() + plan.years() - 1;

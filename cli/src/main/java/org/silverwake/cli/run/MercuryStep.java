@@ -5,6 +5,7 @@ package org.silverwake.cli.run;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.silverwake.cli.scenario.ScenarioInput;
@@ -38,7 +39,7 @@ final class MercuryStep {
                         .map(ScenarioInput.FlowState::lateralFilteredMercury)
                         .toList(),
                 doc(scenario, "mercury.doc-log10-k"),
-                releases(scenario, basin, chemistry),
+                withAllExtremes(releases(scenario, basin, chemistry), scenario, basin),
                 new TransportInput.Options(
                         settings.value("solids.net-sedimentation")
                                 * (1 - settings.value("solids.bed-porosity"))
@@ -92,6 +93,21 @@ final class MercuryStep {
         return scenario.states().stream()
                 .map(state -> coefficient * state.dissolvedOrganicCarbon().orElse(0))
                 .toList();
+    }
+
+    /**
+     * Where a history has sites whose forms are not known in some year and are in the year that is run, one of them that
+     * releases nothing, so that all years know the same extremes. It comes after the scenario's own discharge points.
+     */
+    private static List<SiteRelease> withAllExtremes(List<SiteRelease> own, ScenarioInput scenario, Basin basin) {
+        int known = own.stream().mapToInt(SiteRelease::extremes).max().orElse(1);
+        List<SiteRelease> all = new ArrayList<>(own);
+        HistoryStep.eras(scenario, basin).stream()
+                .flatMap(era -> era.sites().stream())
+                .max(Comparator.comparingInt(SiteRelease::extremes))
+                .filter(site -> site.extremes() > known)
+                .ifPresent(site -> all.add(site.closed()));
+        return all;
     }
 
     /** What other discharge points of the same scenario would release, as in {@link #input}. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Planned.Choice;
 import org.silverwake.cli.run.Planned.Held;
@@ -18,6 +19,7 @@ import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.model.planning.Adoption;
 import org.silverwake.model.planning.CostCurve;
@@ -28,9 +30,9 @@ import org.silverwake.model.planning.Limit;
 import org.silverwake.model.planning.Option;
 import org.silverwake.model.planning.Planner;
 import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.release.FieldNotes;
 import org.silverwake.model.release.Gain;
 import org.silverwake.model.release.Practice;
-import org.silverwake.model.release.SiteBalance;
 import org.silverwake.model.release.Spread;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ScreeningRow;
@@ -44,6 +46,8 @@ public final class PlanRun implements Evaluator {
     private static final int MOST_RUNS = 40;
     private static final int BUDGETS = 13;
     private static final int AS_ASKED = -1;
+    /** Up to so many practices at a site are tried in all combinations, of more each two. */
+    private static final int FEW = 4;
 
     private final Outcome outcome;
     private final FieldNotesPlan plan;
@@ -95,16 +99,27 @@ public final class PlanRun implements Evaluator {
         return new Planned(outcome, choices, held, plans, curve, cuts.equal(), cuts.cheapest());
     }
 
+    /** At each site every practice by itself, and several together, since what they do there does not add up. */
     private static List<Choice> choices(ScenarioInput scenario) {
         FieldNotesPlan plan = scenario.fieldNotes();
         List<Choice> choices = new ArrayList<>();
-        for (OfferedPractice offered : plan.practices()) {
-            for (Site site : plan.sites()) {
-                Optional<NotedSite> noted =
-                        NotedSites.find(plan, site).filter(n -> n.notes().isPresent());
-                boolean already = NotedSites.inForce(plan).by(site).contains(offered.practice());
-                if (noted.isPresent() && offered.isFor(site) && !already) {
-                    choices.add(new Choice(offered, site, option(plan, offered, site, noted.get())));
+        for (Site site : plan.sites()) {
+            Optional<NotedSite> noted =
+                    NotedSites.find(plan, site).filter(n -> n.notes().isPresent());
+            List<OfferedPractice> possible = plan.practices().stream()
+                    .filter(offered -> offered.isFor(site))
+                    .filter(offered -> !NotedSites.inForce(plan).by(site).contains(offered.practice()))
+                    .toList();
+            int together = possible.size() > FEW ? 2 : FEW;
+            for (int set = 1; noted.isPresent() && set < 1 << possible.size(); set++) {
+                if (Integer.bitCount(set) <= together) {
+                    List<OfferedPractice> chosen = new ArrayList<>();
+                    for (int i = 0; i < possible.size(); i++) {
+                        if ((set >> i & 1) == 1) {
+                            chosen.add(possible.get(i));
+                        }
+                    }
+                    choices.add(new Choice(chosen, site, option(scenario, chosen, site, noted.get())));
                 }
             }
         }
@@ -115,39 +130,52 @@ public final class PlanRun implements Evaluator {
         return choices;
     }
 
-    private static Option option(FieldNotesPlan plan, OfferedPractice offered, Site site, NotedSite noted) {
-        List<Practice> before = NotedSites.inForce(plan).by(site);
-        List<Practice> after = new ArrayList<>(before);
-        Practice practice = inFirstYear(plan, offered.practice(), 1);
-        after.add(practice);
-        SiteBalance now = noted.balance(before, plan.year());
-        double kept = Math.max(
-                0,
-                (now.at(plan.level()).river()
-                                - noted.balance(after, plan.year())
-                                        .at(plan.level())
-                                        .river())
-                        * Quantity.SECONDS_PER_YEAR);
-        Gain gain = Gain.of(
-                practice,
-                noted.notes().orElseThrow(),
-                noted.year(),
-                plan.prices().orElse(new Gain.Prices(0, 0)));
-        Spread net = gain.net();
+    private static Option option(ScenarioInput scenario, List<OfferedPractice> chosen, Site site, NotedSite noted) {
+        FieldNotesPlan plan = scenario.fieldNotes();
+        List<Practice> practices = new ArrayList<>(NotedSites.inForce(plan).by(site));
+        double before = river(plan, noted, practices);
+        Gain.Prices prices = plan.prices().orElse(new Gain.Prices(0, 0));
+        FieldNotes notes = noted.notes().orElseThrow();
+        for (Practice practice : practices) {
+            notes = practice.apply(notes);
+        }
+        double[] net = new double[Spread.Level.values().length];
+        for (OfferedPractice offered : chosen) {
+            Practice practice = inFirstYear(scenario, offered.practice(), 1);
+            Spread gain = Gain.of(practice, notes, noted.year(), prices).net();
+            net[0] += gain.low();
+            net[1] += gain.middle();
+            net[2] += gain.high();
+            notes = practice.apply(notes);
+            practices.add(practice);
+        }
         return new Option(
-                practice.name(), site.name(), "", new CostRange(-net.high(), -net.middle(), -net.low()), kept);
+                chosen.stream().map(o -> o.practice().name()).collect(Collectors.joining(" + ")),
+                site.name(),
+                site.name(),
+                new CostRange(-net[2], -net[1], -net[0]),
+                Math.max(0, before - river(plan, noted, practices)));
     }
 
-    /** A practice taken up by a share of those who would, in force from the year that is run. */
-    private static Practice inFirstYear(FieldNotesPlan plan, Practice practice, double share) {
+    /** Mercury to the river [kg/yr]. */
+    private static double river(FieldNotesPlan plan, NotedSite noted, List<Practice> practices) {
+        return noted.balance(practices, plan.year()).at(plan.level()).river() * Quantity.SECONDS_PER_YEAR;
+    }
+
+    /**
+     * A practice taken up by a share of those who would, in force from the year that is run. What drums go on losing are
+     * droplets, and left out where the scenario does not carry them.
+     */
+    private static Practice inFirstYear(ScenarioInput scenario, Practice practice, double share) {
+        boolean carried = scenario.mercury().forms().contains(FurtherForm.DROPLETS);
         return new Practice(
                 practice.name(),
                 practice.effects(),
-                plan.year(),
+                scenario.fieldNotes().year(),
                 practice.siteShare() * share,
                 practice.cost(),
                 practice.goldGain(),
-                practice.bleed());
+                carried ? practice.bleed() : Optional.empty());
     }
 
     private static List<Held> held(Outcome outcome, Asked asked) {
@@ -265,7 +293,9 @@ public final class PlanRun implements Evaluator {
             List<Practice> practices = new ArrayList<>(NotedSites.inForce(plan).by(site));
             for (int i = 0; i < choices.size(); i++) {
                 if (shares[i] > 0 && choices.get(i).site().equals(site)) {
-                    practices.add(inFirstYear(plan, choices.get(i).offered().practice(), shares[i]));
+                    for (OfferedPractice offered : choices.get(i).offered()) {
+                        practices.add(inFirstYear(outcome.scenario(), offered.practice(), shares[i]));
+                    }
                 }
             }
             return practices;

@@ -40,8 +40,13 @@ public record Planned(
         held = List.copyOf(held);
     }
 
-    /** A practice at a site. */
-    public record Choice(OfferedPractice offered, Site site, Option option) {}
+    /** One practice at a site, or several together. */
+    public record Choice(List<OfferedPractice> offered, Site site, Option option) {
+        /** Copies the list. */
+        public Choice {
+            offered = List.copyOf(offered);
+        }
+    }
 
     /**
      * A value that is to be reached.

@@ -30,7 +30,7 @@ class CommandLineTest {
             delimiter = '|',
             value = {
                 "rnu x | silverwake: \"rnu\" is no command; the nearest known one is run; \"silverwake --help\" tells more",
-                "'' | silverwake: give a command: run, compare, apportion, check, new, guidelines",
+                "'' | silverwake: give a command: run, compare, apportion, plan, check, new, guidelines",
                 "run | silverwake run: missing required parameter: 'SCENARIO'",
                 "run x --outt y | silverwake run: \"--outt\" is no option here; the nearest known one is --out",
                 "run my scenario | \"scenario\" is one word too many; put a path with blanks in quotes",

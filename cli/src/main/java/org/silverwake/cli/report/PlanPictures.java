@@ -1,0 +1,51 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.silverwake.cli.chart.BudgetChart;
+import org.silverwake.cli.chart.BudgetCurve;
+import org.silverwake.cli.run.Planned;
+import org.silverwake.geo.map.Fonts;
+import org.silverwake.model.planning.CostPoint;
+
+/** What each budget buys, as a picture. */
+public final class PlanPictures {
+    private static final double TITLE_SIZE = 12;
+
+    private PlanPictures() {}
+
+    /** Draws it. */
+    public static void draw(Planned planned, Path file) {
+        var project = planned.outcome().scenario().project();
+        String money = planned.outcome().scenario().fieldNotes().currency();
+        List<CostPoint> kilograms = planned.curve().mostKilograms();
+        List<CostPoint> limits = planned.curve().mostLimits();
+        BudgetCurve curve = new BudgetCurve(
+                "What each budget buys, " + project.title(),
+                "practices beside those in force; costs less what they give back, by middle costs",
+                money + " a year",
+                kilograms.stream().map(CostPoint::budget).toList(),
+                List.of(
+                        new BudgetCurve.Panel(
+                                "mercury kept out of the river, at most [kg a year]",
+                                kilograms.stream().map(CostPoint::kilograms).toList()),
+                        new BudgetCurve.Panel(
+                                "values met at places, at most, of "
+                                        + planned.held().size(),
+                                limits.stream().map(p -> (double) p.limitsMet()).toList())),
+                "A screening from a model, not a finding of safety. Costs are the scenario's.",
+                project.preparedBy() + ", " + project.date());
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            new BudgetChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE)).write(curve, file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
