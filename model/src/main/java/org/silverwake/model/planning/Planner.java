@@ -26,6 +26,9 @@ import java.util.List;
  * ones. A limit counts as met up to {@code 1e-9} of it. Not safe for use by several threads.
  */
 public final class Planner {
+    /** Options up to which all sets are listed: 65 536 of them. */
+    private static final int MOST_LISTED = 16;
+
     private final List<Option> options;
     private final List<Limit> limits;
     private final Adoption adoption;
@@ -67,6 +70,6 @@ public final class Planner {
      * @throws IllegalArgumentException if the evaluator's answers have the wrong size or are not finite
      */
     public Plan cheapest(Level level) {
-        return new Rounds(options, limits, adoption, level, runs, mostRuns).plan();
+        return new Rounds(options, limits, adoption, level, runs, mostRuns, MOST_LISTED).plan();
     }
 }

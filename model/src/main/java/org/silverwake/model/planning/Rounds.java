@@ -29,6 +29,7 @@ final class Rounds {
     private final Question question;
     private final Runs runs;
     private final int mostRuns;
+    private final int mostListed;
     private final List<double[]> seen = new ArrayList<>();
     private final Set<List<Double>> keys = new HashSet<>();
     private final List<double[]> refused = new ArrayList<>();
@@ -38,13 +39,21 @@ final class Rounds {
     private boolean settled;
     private boolean proven = true;
 
-    Rounds(List<Option> options, List<Limit> limits, Adoption adoption, Level level, Runs runs, int mostRuns) {
+    Rounds(
+            List<Option> options,
+            List<Limit> limits,
+            Adoption adoption,
+            Level level,
+            Runs runs,
+            int mostRuns,
+            int mostListed) {
         this.options = options;
         this.limits = limits;
         this.adoption = adoption;
         this.question = new Question(options, limits, adoption, level);
         this.runs = runs;
         this.mostRuns = mostRuns;
+        this.mostListed = mostListed;
         this.ceilings = new double[limits.size()];
         Arrays.fill(ceilings, 1);
     }
@@ -63,7 +72,8 @@ final class Rounds {
                 run(at);
             }
         }
-        boolean exhaustive = adoption == Adoption.ALL_OR_NOTHING && new Candidates(this, question, options).runAll();
+        boolean exhaustive =
+                adoption == Adoption.ALL_OR_NOTHING && new Candidates(this, question, options, mostListed).runAll();
         return plan(exhaustive);
     }
 

@@ -30,6 +30,9 @@ class PlannerTest {
     /** Full runs: the linear rounds alone. */
     private static final int TEN = 10;
 
+    /** Full runs: some for sets that a linear problem names. */
+    private static final int THIRTY = 30;
+
     /** Full runs: enough for all sets of 12 options. */
     private static final int ALL = 1 << 12;
 
@@ -132,6 +135,31 @@ class PlannerTest {
         assertThat(plan.cost().middle())
                 .as(which)
                 .isCloseTo(problem.cost(best, Level.MIDDLE), within(TIE * problem.dearest()));
+    }
+
+    /** Above 16 options sets are searched for, not listed; the same sets are run in the same order. */
+    @Test
+    void setsThatAreSearchedForAreThoseOfTheList() {
+        int more = 0;
+        for (long seed = 0; seed < PROBLEMS; seed++) {
+            RandomPlan problem = new RandomPlan(seed);
+            List<List<Double>> listed = order(problem, 16);
+            List<List<Double>> searched = order(problem, 0);
+            assertThat(listed.subList(0, Math.min(listed.size(), searched.size())))
+                    .as("seed " + seed)
+                    .isEqualTo(searched);
+            more += listed.size() > searched.size() ? 1 : 0;
+        }
+        assertThat(more).isPositive();
+    }
+
+    private static List<List<Double>> order(RandomPlan problem, int mostListed) {
+        List<double[]> run = new ArrayList<>();
+        Evaluator model = recording(problem.saturating(), run);
+        Runs runs = new Runs(model, problem.options.size(), problem.limits.size());
+        new Rounds(problem.options, problem.limits, Adoption.ALL_OR_NOTHING, Level.MIDDLE, runs, THIRTY, mostListed)
+                .plan();
+        return run.stream().map(Runs::key).toList();
     }
 
     /** How often fewer runs find the cheapest set of all, in the 50 fixed problems. PINNED: the counts, not a promise. */
