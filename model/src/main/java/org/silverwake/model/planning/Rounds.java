@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** One search of {@link Planner} with its memory: what was run, what was refused, the best so far. */
+/** One search of {@link Planner} with its memory: what was run, and the best so far. */
 final class Rounds {
     private static final int MOST_ROUNDS = 10;
 
@@ -32,7 +32,6 @@ final class Rounds {
     private final int mostListed;
     private final List<double[]> seen = new ArrayList<>();
     private final Set<List<Double>> keys = new HashSet<>();
-    private final List<double[]> refused = new ArrayList<>();
     private final List<LinearResponse> responses = new ArrayList<>();
     private final double[] ceilings;
     private double[] best;
@@ -109,7 +108,6 @@ final class Rounds {
         seen.add(shares);
         keys.add(Runs.key(shares));
         if (worst(values) > 1) {
-            refused.add(shares);
             for (int j = 0; j < values.length; j++) {
                 if (adoption == Adoption.PARTIAL
                         && seen.size() > 1
@@ -147,11 +145,7 @@ final class Rounds {
     }
 
     private Optional<double[]> next(LinearResponse response) {
-        LinearProgram program = question.under(response, ceilings);
-        if (adoption == Adoption.ALL_OR_NOTHING) {
-            refused.forEach(set -> Question.exclude(program, set));
-        }
-        Optional<double[]> sufficient = solve(program);
+        Optional<double[]> sufficient = solve(question.under(response, ceilings));
         if (sufficient.isPresent() || isSufficient()) {
             return sufficient;
         }
