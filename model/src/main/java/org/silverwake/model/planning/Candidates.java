@@ -11,17 +11,26 @@ import java.util.Optional;
 
 /** Yes-or-no sets that may be better than the best of the linear rounds: run as long as runs are left. */
 final class Candidates {
-    /** Options up to which all sets are listed: 65 536 of them. */
-    private static final int MOST_LISTED = 16;
-
     private final Rounds rounds;
     private final Question question;
     private final List<Option> options;
+    private final boolean listed;
+    private final List<Candidate> sets = new ArrayList<>();
 
-    Candidates(Rounds rounds, Question question, List<Option> options) {
+    /**
+     * Candidates of one search.
+     *
+     * @param mostListed options up to which all sets are listed, else searched for
+     */
+    Candidates(Rounds rounds, Question question, List<Option> options, int mostListed) {
         this.rounds = rounds;
         this.question = question;
         this.options = options;
+        this.listed = options.size() <= mostListed;
+        if (listed) {
+            sets().forEach(set -> sets.add(new Candidate(set, question.price(set))));
+            sets.sort(Comparator.comparingDouble(Candidate::key));
+        }
     }
 
     /** True where no set is left that could be better than the best. */
@@ -29,16 +38,44 @@ final class Candidates {
         for (int k = 0; k < rounds.responses().size(); k++) {
             runNamed(rounds.responses().get(k));
         }
-        if (options.size() > MOST_LISTED || !rounds.hasRunsLeft()) {
-            return false;
-        }
-        List<Candidate> left = new ArrayList<>();
-        for (double[] set : sets()) {
-            if (!rounds.hasRun(set) && rounds.canBeBetter(set)) {
-                left.add(new Candidate(set, leastWorst(set), question.price(set)));
+        return listed && runRest();
+    }
+
+    /** Runs sets that one linear problem calls sufficient, the cheapest first, until one is no better than the best. */
+    private void runNamed(LinearResponse response) {
+        while (rounds.hasRunsLeft()) {
+            Optional<double[]> next = listed ? cheapestListed(response) : cheapestFound(response);
+            if (next.isEmpty() || !rounds.canBeBetter(next.get())) {
+                return;
+            }
+            if (rounds.run(next.get()) && rounds.isSufficient()) {
+                rounds.responses().add(rounds.around(next.get()));
             }
         }
-        left.sort(Comparator.comparingDouble(Candidate::ratio).thenComparingDouble(Candidate::price));
+    }
+
+    private Optional<double[]> cheapestFound(LinearResponse response) {
+        LinearProgram program = question.under(response);
+        rounds.seen().forEach(set -> Question.exclude(program, set));
+        return rounds.solve(program);
+    }
+
+    private Optional<double[]> cheapestListed(LinearResponse response) {
+        return sets.stream()
+                .filter(c -> rounds.worst(response.values(c.set)) <= 1 && !rounds.hasRun(c.set))
+                .map(c -> c.set)
+                .findFirst();
+    }
+
+    /** Runs all others that could be better, the least exceeding by the most hopeful linear problem first. */
+    private boolean runRest() {
+        List<Candidate> left = new ArrayList<>();
+        for (Candidate candidate : sets) {
+            if (!rounds.hasRun(candidate.set) && rounds.canBeBetter(candidate.set)) {
+                left.add(new Candidate(candidate.set, leastWorst(candidate.set)));
+            }
+        }
+        left.sort(Comparator.comparingDouble(Candidate::key));
         for (Candidate next : left) {
             if (rounds.canBeBetter(next.set)) {
                 if (!rounds.hasRunsLeft()) {
@@ -48,21 +85,6 @@ final class Candidates {
             }
         }
         return true;
-    }
-
-    /** Runs sets that one linear problem calls sufficient, the cheapest first, until one is no better than the best. */
-    private void runNamed(LinearResponse response) {
-        while (rounds.hasRunsLeft()) {
-            LinearProgram program = question.under(response);
-            rounds.seen().forEach(set -> Question.exclude(program, set));
-            Optional<double[]> next = rounds.solve(program);
-            if (next.isEmpty() || !rounds.canBeBetter(next.get())) {
-                return;
-            }
-            if (rounds.run(next.get()) && rounds.isSufficient()) {
-                rounds.responses().add(rounds.around(next.get()));
-            }
-        }
     }
 
     /** The worst ratio by the linear problem that is most hopeful of the set. */
@@ -97,24 +119,18 @@ final class Candidates {
         return true;
     }
 
-    /** A set, what the linear problems expect of it, and its price. */
+    /** A set and what it is sorted by; of equals the order before stays. */
     private static final class Candidate {
         private final double[] set;
-        private final double ratio;
-        private final double price;
+        private final double key;
 
-        private Candidate(double[] set, double ratio, double price) {
+        private Candidate(double[] set, double key) {
             this.set = set;
-            this.ratio = ratio;
-            this.price = price;
+            this.key = key;
         }
 
-        private double ratio() {
-            return ratio;
-        }
-
-        private double price() {
-            return price;
+        private double key() {
+            return key;
         }
     }
 }

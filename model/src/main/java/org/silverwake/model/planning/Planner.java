@@ -12,7 +12,7 @@ import java.util.List;
  *   <li>The model is run in full with no option, then made linear there: effects of options at the solids of that run.
  *   <li>The linear problem is solved: least cost with all limits met, or, where no set meets them, the least worst ratio of a
  *       value to its limit and then the least cost.
- *   <li>The model is run in full with that set. A set that a full run refuses is never named again as one that suffices.
+ *   <li>The model is run in full with that set.
  *   <li>From 1 with the new run, until a set comes up that was run before, or ten runs are made.
  *   <li>While runs are left, yes-or-no sets that would be better are run as well: first those that any of the linear problems
  *       calls sufficient, then, of up to 16 options, all others that cost less than the best, the least exceeding first.
@@ -26,6 +26,9 @@ import java.util.List;
  * ones. A limit counts as met up to {@code 1e-9} of it. Not safe for use by several threads.
  */
 public final class Planner {
+    /** Options up to which all sets are listed: 65 536 of them. */
+    private static final int MOST_LISTED = 16;
+
     private final List<Option> options;
     private final List<Limit> limits;
     private final Adoption adoption;
@@ -67,6 +70,6 @@ public final class Planner {
      * @throws IllegalArgumentException if the evaluator's answers have the wrong size or are not finite
      */
     public Plan cheapest(Level level) {
-        return new Rounds(options, limits, adoption, level, runs, mostRuns).plan();
+        return new Rounds(options, limits, adoption, level, runs, mostRuns, MOST_LISTED).plan();
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** One search of {@link Planner} with its memory: what was run, what was refused, the best so far. */
+/** One search of {@link Planner} with its memory: what was run, and the best so far. */
 final class Rounds {
     private static final int MOST_ROUNDS = 10;
 
@@ -29,22 +29,30 @@ final class Rounds {
     private final Question question;
     private final Runs runs;
     private final int mostRuns;
+    private final int mostListed;
     private final List<double[]> seen = new ArrayList<>();
     private final Set<List<Double>> keys = new HashSet<>();
-    private final List<double[]> refused = new ArrayList<>();
     private final List<LinearResponse> responses = new ArrayList<>();
     private final double[] ceilings;
     private double[] best;
     private boolean settled;
     private boolean proven = true;
 
-    Rounds(List<Option> options, List<Limit> limits, Adoption adoption, Level level, Runs runs, int mostRuns) {
+    Rounds(
+            List<Option> options,
+            List<Limit> limits,
+            Adoption adoption,
+            Level level,
+            Runs runs,
+            int mostRuns,
+            int mostListed) {
         this.options = options;
         this.limits = limits;
         this.adoption = adoption;
         this.question = new Question(options, limits, adoption, level);
         this.runs = runs;
         this.mostRuns = mostRuns;
+        this.mostListed = mostListed;
         this.ceilings = new double[limits.size()];
         Arrays.fill(ceilings, 1);
     }
@@ -63,7 +71,8 @@ final class Rounds {
                 run(at);
             }
         }
-        boolean exhaustive = adoption == Adoption.ALL_OR_NOTHING && new Candidates(this, question, options).runAll();
+        boolean exhaustive =
+                adoption == Adoption.ALL_OR_NOTHING && new Candidates(this, question, options, mostListed).runAll();
         return plan(exhaustive);
     }
 
@@ -99,7 +108,6 @@ final class Rounds {
         seen.add(shares);
         keys.add(Runs.key(shares));
         if (worst(values) > 1) {
-            refused.add(shares);
             for (int j = 0; j < values.length; j++) {
                 if (adoption == Adoption.PARTIAL
                         && seen.size() > 1
@@ -137,11 +145,7 @@ final class Rounds {
     }
 
     private Optional<double[]> next(LinearResponse response) {
-        LinearProgram program = question.under(response, ceilings);
-        if (adoption == Adoption.ALL_OR_NOTHING) {
-            refused.forEach(set -> Question.exclude(program, set));
-        }
-        Optional<double[]> sufficient = solve(program);
+        Optional<double[]> sufficient = solve(question.under(response, ceilings));
         if (sufficient.isPresent() || isSufficient()) {
             return sufficient;
         }

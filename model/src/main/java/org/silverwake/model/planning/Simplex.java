@@ -17,6 +17,11 @@ final class Simplex {
     /** Coefficients below this share of their row's largest do nothing within the tolerance and are left out. */
     private static final double NEGLIGIBLE = 1e-13;
 
+    static {
+        // Else it writes about its hardware profiles to the console of machines that it does not know.
+        System.setProperty("shut.up.ojAlgo", "true");
+    }
+
     private Simplex() {}
 
     /**

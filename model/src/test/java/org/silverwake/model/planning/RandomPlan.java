@@ -69,6 +69,7 @@ final class RandomPlan {
      * cut; and neighbors save less together than alone. Slopes are at fixed solids and know nothing of neighbors.
      */
     Evaluator saturating() {
+        LinearResponse linear = linear();
         return new Evaluator() {
             private double carried(int limit, double[] shares) {
                 double left = 1;
@@ -80,7 +81,7 @@ final class RandomPlan {
 
             @Override
             public double[] values(double[] shares) {
-                double[] values = linear().values(shares);
+                double[] values = linear.values(shares);
                 for (int j = 0; j < values.length; j++) {
                     for (int i = 1; i < shares.length; i++) {
                         double both = Math.min(Math.abs(slopes[j][i - 1]), Math.abs(slopes[j][i]));
@@ -93,7 +94,7 @@ final class RandomPlan {
 
             @Override
             public double[][] slopes(double[] shares) {
-                double[][] at = linear().slopes(shares);
+                double[][] at = linear.slopes(shares);
                 for (int j = 0; j < at.length; j++) {
                     for (int i = 0; i < at[j].length; i++) {
                         at[j][i] *= carried(j, shares);
