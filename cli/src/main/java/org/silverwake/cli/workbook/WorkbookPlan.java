@@ -92,7 +92,7 @@ final class WorkbookPlan {
             "outputs", "project",
             "guidelines", "guidelines");
 
-    /** Positions in other ways than degrees, and shares of forms that are seldom carried. */
+    /** Positions in other ways than degrees, shares of forms that are seldom carried, what few field notes hold. */
     private static final Set<String> RARE = Set.of(
             "share_droplets",
             "share_complex",
@@ -106,7 +106,30 @@ final class WorkbookPlan {
             "x",
             "y",
             "accuracy",
-            "accuracy_unit");
+            "accuracy_unit",
+            "mercury_bought",
+            "mercury_per_gold",
+            "held_in_drums",
+            "sponge_mercury_share",
+            "laid_down_nearby",
+            "runoff_share",
+            "droplet_share",
+            "grain_bound_share",
+            "pond_escaping",
+            "detoxified_share",
+            "solution_to_river",
+            "residue_to_river",
+            "heap_mass",
+            "heap_eroding",
+            "disturbed_area",
+            "erosion",
+            "relative_sd",
+            "cost_once_low",
+            "cost_once_high",
+            "cost_per_year_low",
+            "cost_per_year_high",
+            "drums_hold",
+            "drums_decay");
 
     private static final Set<String> RIVER_KEYS = Set.of("discharge.method", "channel.method");
 

@@ -152,10 +152,15 @@ class AsPeopleSaveThemTest {
     }
 
     @Test
-    void practicesAreTold() {
-        book.text("[Practices|site|6]", "Shed").text("[Practices|practice|6]", "pond");
-        assertThat(same().warnings())
-                .contains("Practices!A1: 1 row is filled in, but no result depends on this sheet yet");
+    void practicesAreRead() throws IOException {
+        book.text("[Practices|name|6]", "retort")
+                .number("[Practices|retorts|6]", "0.8")
+                .number("[Practices|retort_recovery|6]", "0.9");
+        book.write(changed.resolve(WorkbookReader.FILE));
+        Files.writeString(changed.resolve("rivers.gpkg"), "");
+        assertThat(Scenarios.read(changed).fieldNotes().practices())
+                .singleElement()
+                .satisfies(offered -> assertThat(offered.practice().name()).isEqualTo("retort"));
     }
 
     @Test

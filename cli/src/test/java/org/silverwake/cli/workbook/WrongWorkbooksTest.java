@@ -118,7 +118,7 @@ class WrongWorkbooksTest {
                 wrong(
                         "an unknown path",
                         b -> b.text("[Sites|path|6]", "air"),
-                        "[Sites|path|6] path: \"air\" is not known; give slurry or leach-tank or seepage"),
+                        "[Sites|path|6] path: \"air\" is not known; give slurry or leach-tank or seepage or erosion or runoff"),
                 wrong(
                         "neither true nor false",
                         b -> b.text("[Flow states|flood|6]", "perhaps"),
@@ -161,7 +161,7 @@ class WrongWorkbooksTest {
                         "two ways of release",
                         b -> b.number("[Sites|tailings|6]", "5").text("[Sites|tailings_unit|6]", "t/yr"),
                         "[Sites|release|6] release, tailings, effluent: several are given; give exactly one: release, or tailings with"
-                                + " content, or effluent with concentration"),
+                                + " content, or effluent with concentration; or field notes"),
                 wrong(
                         "a share for a third state of two",
                         b -> b.number("[Sites|year_share_#3|6]", "0.5"),
