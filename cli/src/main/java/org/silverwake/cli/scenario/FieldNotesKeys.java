@@ -68,7 +68,7 @@ final class FieldNotesKeys {
                     "retort_recovery",
                     Dimension.DIMENSIONLESS,
                     "-",
-                    1,
+                    10,
                     "share of the mercury driven off that the retort gives back"),
             number("retort_return_per_cycle", Dimension.MASS, "g", 1e6, "mercury that the retort gave back"),
             number(

@@ -34,7 +34,7 @@ class FieldNotesTableTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            ,retort_recovery            | ,120 %     | 0 to 1
+            ,retort_recovery            | ,120 %     | is 120 %; a retort cannot give back more than was in the amalgam; usual 75 to 95 %
             ,amalgam_mercury_share      | ,1.2       | 0 to 1
             ,table_test_mass            | ,15 kg     | table_test_mercury: is blank
             ,tank_volume                | ,2 m3      | tank_cycles: is blank
@@ -69,7 +69,7 @@ class FieldNotesTableTest {
                 with(",amalgam_per_cycle,amalgam_mercury_share", ",20 g,98 %")
                         .read()
                         .warnings(),
-                "98");
+                "is 98 %; outside the usual range, and kept; usual 40 to 75 %");
     }
 
     @Test
