@@ -4,7 +4,7 @@
 package org.silverwake.cli.run;
 
 import java.util.stream.Collectors;
-import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.WaterBodyPlan;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.place.WaterPolygons;
@@ -18,8 +18,8 @@ final class PolygonLayer {
      *
      * @throws GeoDataException with a line for each problem, each with its place in the scenario
      */
-    static WaterPolygons read(ScenarioInput.WaterPolygons polygons) {
-        ScenarioInput.WaterPolygons.Columns columns = polygons.columns();
+    static WaterPolygons read(WaterBodyPlan.WaterPolygons polygons) {
+        WaterBodyPlan.WaterPolygons.Columns columns = polygons.columns();
         try {
             return WaterPolygons.read(
                     new LayerSource(polygons.file(), polygons.layer(), polygons.crs(), polygons.filter(), columns.id()),

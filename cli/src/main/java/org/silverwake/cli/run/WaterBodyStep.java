@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.silverwake.cli.scenario.Nearest;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.WaterBody;
+import org.silverwake.cli.scenario.WaterBodyPlan.WaterBody;
 import org.silverwake.cli.text.Names;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.GeoDataException;

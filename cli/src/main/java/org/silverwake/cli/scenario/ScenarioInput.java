@@ -49,7 +49,7 @@ public record ScenarioInput(
         List<Gauge> gauges,
         List<Abstraction> abstractions,
         List<Sample> samples,
-        WaterBodies waterBodies,
+        WaterBodyPlan waterBodies,
         List<ReachClass> reachClasses,
         Corrections corrections,
         Guidelines guidelines,
@@ -449,41 +449,6 @@ public record ScenarioInput(
 
     /** Watered land: area [m2], depth to which it is ploughed [m], bulk density of its dry soil [kg/m3]. */
     public record Field(double area, double ploughDepth, double soilDensity) {}
-
-    /** Still waters and wetlands, by a table and by polygons. */
-    public record WaterBodies(List<WaterBody> table, Optional<WaterPolygons> polygons) {
-        /** Copies the list. */
-        public WaterBodies {
-            table = List.copyOf(table);
-        }
-    }
-
-    /** A row of that table: kind, area [m2] and mean depth [m], each where it is given. */
-    public record WaterBody(
-            String where, String name, Optional<ReachKind> kind, OptionalDouble area, OptionalDouble depth) {}
-
-    /** A layer of polygons and how to read it. */
-    public record WaterPolygons(
-            String where,
-            Path file,
-            Optional<String> layer,
-            Optional<String> crs,
-            Optional<String> filter,
-            Columns columns) {
-        /** Its columns; depths are multiplied by {@code toMeters}. */
-        public record Columns(
-                Optional<String> id,
-                Optional<String> name,
-                Optional<String> kind,
-                Optional<String> depth,
-                double toMeters,
-                List<String> missing) {
-            /** Copies the list. */
-            public Columns {
-                missing = List.copyOf(missing);
-            }
-        }
-    }
 
     /** Guideline values by id, by jurisdiction, and from a user's own table. */
     public record Guidelines(List<String> ids, Optional<String> jurisdiction, Optional<Path> ownTable) {

@@ -13,9 +13,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.silverwake.cli.scenario.Key.Kind;
-import org.silverwake.cli.scenario.ScenarioInput.WaterBodies;
-import org.silverwake.cli.scenario.ScenarioInput.WaterBody;
-import org.silverwake.cli.scenario.ScenarioInput.WaterPolygons;
+import org.silverwake.cli.scenario.WaterBodyPlan.WaterBody;
+import org.silverwake.cli.scenario.WaterBodyPlan.WaterPolygons;
 import org.silverwake.model.quantity.Dimension;
 import org.silverwake.model.water.ReachKind;
 
@@ -77,11 +76,11 @@ final class WaterBodiesSection {
         keys.add(word(POLYGONS + "depth.missing", Kind.TEXT, NONE, "value or list of values that mean missing"));
     }
 
-    static WaterBodies read(ScenarioValue section, Sources sources, Problems problems) {
+    static WaterBodyPlan read(ScenarioValue section, Sources sources, Problems problems) {
         List<WaterBody> bodies = sources.table(TABLE, section.at("file"))
                 .map(table -> table(table, problems))
                 .orElse(List.of());
-        return new WaterBodies(bodies, polygons(section.at("polygons"), sources));
+        return new WaterBodyPlan(bodies, polygons(section.at("polygons"), sources));
     }
 
     private static Optional<WaterPolygons> polygons(ScenarioValue section, Sources sources) {

@@ -8,9 +8,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
-import org.silverwake.cli.scenario.ScenarioInput.WaterBodies;
-import org.silverwake.cli.scenario.ScenarioInput.WaterBody;
-import org.silverwake.cli.scenario.ScenarioInput.WaterPolygons;
+import org.silverwake.cli.scenario.WaterBodyPlan.WaterBody;
+import org.silverwake.cli.scenario.WaterBodyPlan.WaterPolygons;
 
 /** Still waters and wetlands in the record of a run; nothing where there are none. */
 final class WaterBodiesWriter {
@@ -22,7 +21,7 @@ final class WaterBodiesWriter {
         this.relative = relative;
     }
 
-    void write(WaterBodies bodies) throws IOException {
+    void write(WaterBodyPlan bodies) throws IOException {
         if (bodies.table().isEmpty() && bodies.polygons().isEmpty()) {
             return;
         }
