@@ -52,7 +52,8 @@ public final class PlanSummary {
         int met = (int) plan.outcomes().stream().filter(Outcome::isMet).count();
         lines.add(
                 plan.isSufficient()
-                        ? "  with it all " + met + " values are met by the high estimate in a full run"
+                        ? "  with it " + (met == 1 ? "the value is" : "all " + met + " values are")
+                                + " met by the high estimate in a full run"
                         : "  NO SET SUFFICES of those that were run: the best one meets " + met + " of "
                                 + plan.outcomes().size() + " values");
         taken(plan).forEach(line -> lines.add("    " + line));
