@@ -71,7 +71,7 @@ public final class BudgetChart {
         double first = curve.budgets().get(0);
         double end = curve.budgets().get(curve.budgets().size() - 1);
         NumberAxis domain = new NumberAxis(
-                last ? "budget [" + curve.unit() + "]; below 0: it gives back more than it costs" : null);
+                last ? "budget [" + curve.unit() + "]" + (first < 0 ? "; below 0: more is given back" : "") : null);
         domain.setRange(first, Math.max(end, first + 1));
         domain.setNumberFormatOverride(ProfilePlot.plain());
         domain.setTickLabelsVisible(last);
@@ -80,6 +80,9 @@ public final class BudgetChart {
         double most = panel.values().stream().mapToDouble(v -> v).max().orElse(0);
         range.setRange(0, Math.max(most, Double.MIN_NORMAL) * HEADROOM);
         range.setNumberFormatOverride(ProfilePlot.plain());
+        if (panel.values().stream().allMatch(v -> v == Math.rint(v))) {
+            range.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        }
         ProfilePlot.style(range, regular);
         XYStepRenderer stairs = new XYStepRenderer();
         stairs.setSeriesPaint(0, Ink.WITH_BED);

@@ -59,6 +59,7 @@ public final class Maps {
                 : Shown.guideline(outcome).stream().toList();
         RecoveryMaps.draw(outcome, folder, all, maps.withSites);
         Overbank.draw(outcome, folder, maps.withSites);
+        GroupMap.draw(outcome, folder, maps.withSites);
         FormMaps.draw(outcome, folder, maps.withSites);
         for (Guideline guideline : drawn) {
             for (int state : maps.statesOf(guideline)) {

@@ -44,7 +44,7 @@ import org.silverwake.model.screening.ScreeningRow;
  */
 public final class PlanRun implements Evaluator {
     private static final int MOST_RUNS = 200;
-    private static final int BUDGETS = 13;
+    private static final int BUDGETS = 25;
     private static final int AS_ASKED = -1;
     /** Up to so many practices at a site are tried in all combinations, of more each two. */
     private static final int FEW = 4;

@@ -18,6 +18,7 @@ import org.silverwake.geo.assembly.RiverMap;
 
 /** Draws the map that is shown in the village hall: reaches in classes of the ratio to a guideline, and all that must be said with it. */
 public final class ConcentrationMap {
+    private static final double LARGEST_IN_LEGEND = 16;
     private static final double PADDING = 34;
     /** Length of all lines together up to which lines have their full width [points]. */
     private static final double ROOMY = 6000;
@@ -193,7 +194,7 @@ public final class ConcentrationMap {
         List<String> texts = new ArrayList<>();
         for (MapPoint.Kind kind : MapPoint.Kind.values()) {
             if (!kind.isSample() && sheet.basis().points().stream().anyMatch(point -> point.kind() == kind)) {
-                symbols.add(Symbols.point(MapStyles.mark(kind), MapStyles.size(kind)));
+                symbols.add(Symbols.point(MapStyles.mark(kind), Math.min(MapStyles.size(kind), LARGEST_IN_LEGEND)));
                 texts.add(sheet.basis().words().kinds().get(kind));
             }
         }

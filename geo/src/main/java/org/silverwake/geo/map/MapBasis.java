@@ -44,6 +44,14 @@ public record MapBasis(
         }
     }
 
+    /** The same without the points of single sites; it still names groups of them, and keeps its band. */
+    public MapBasis withoutSites() {
+        List<MapPoint> others = points.stream()
+                .filter(point -> point.kind() != MapPoint.Kind.SITE)
+                .toList();
+        return new MapBasis(title, others, waters, cautions, maker, date, notForPosting, words, paper);
+    }
+
     /** The same with further points. */
     public MapBasis withPoints(List<MapPoint> more) {
         List<MapPoint> all = new ArrayList<>(points);

@@ -26,6 +26,12 @@ public record MapPoint(Kind kind, String label, double longitude, double latitud
         SITE,
         GAUGE,
         OTHER,
+        /** Sites of a group together, by the mercury that they give to the river in a year: under 1 kg. */
+        GROUP_SMALL,
+        /** The same, 1 to 10 kg. */
+        GROUP_MIDDLE,
+        /** The same, 10 kg and more. */
+        GROUP_LARGE,
         /** A field sample, in the color of its class. */
         SAMPLE,
         /** A field sample below the laboratory's limit. */

@@ -122,6 +122,9 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
+            case GROUP_SMALL -> Symbols.mark("circle", "#ea8f4c", INK, 1.2);
+            case GROUP_MIDDLE -> Symbols.mark("circle", "#c4404a", INK, 1.2);
+            case GROUP_LARGE -> Symbols.mark("circle", "#2b0a2f", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
             case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.1);
@@ -145,6 +148,9 @@ final class MapStyles {
             case FISHING -> 14;
             case GAUGE -> 11;
             case OTHER -> 8;
+            case GROUP_SMALL -> 11;
+            case GROUP_MIDDLE -> 16;
+            case GROUP_LARGE -> 22;
             case SAMPLE, SAMPLE_BELOW_LIMIT, SAMPLE_CANNOT_TELL -> 14;
         };
     }

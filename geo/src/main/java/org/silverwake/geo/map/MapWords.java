@@ -72,6 +72,9 @@ public record MapWords(
         kinds.put(MapPoint.Kind.SITE, "Site");
         kinds.put(MapPoint.Kind.GAUGE, "Gauge");
         kinds.put(MapPoint.Kind.OTHER, "Other place");
+        kinds.put(MapPoint.Kind.GROUP_SMALL, "Group: under 1 kg/yr");
+        kinds.put(MapPoint.Kind.GROUP_MIDDLE, "Group: 1 to 10 kg/yr");
+        kinds.put(MapPoint.Kind.GROUP_LARGE, "Group: 10 kg/yr or more");
         kinds.put(
                 MapPoint.Kind.SAMPLE,
                 "Sample: colored by its own ratio to the value, in the colors above; red or darker is above it");
