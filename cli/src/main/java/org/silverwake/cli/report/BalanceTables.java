@@ -250,7 +250,7 @@ final class BalanceTables {
                 plan.prices().orElse(new Gain.Prices(0, 0)));
         csv.text(offered.practice().name())
                 .text(each.site().name())
-                .yes(plan.inForce().contains(offered.practice().name()))
+                .yes(plan.isInForce(offered, each.site()))
                 .text(
                         offered.practice().startYear() > 0
                                 ? String.valueOf(offered.practice().startYear())

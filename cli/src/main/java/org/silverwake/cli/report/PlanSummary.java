@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.silverwake.cli.run.Planned;
 import org.silverwake.cli.run.Planned.Choice;
 import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
@@ -57,6 +58,7 @@ public final class PlanSummary {
                         : "  NO SET SUFFICES of those that were run: the best one meets " + met + " of "
                                 + plan.outcomes().size() + " values");
         taken(plan).forEach(line -> lines.add("    " + line));
+        asWritten(plan).ifPresent(lines::add);
         lines.add("  cost less what is given back: " + range(plan.cost()) + " " + money
                 + " a year; kept out of the river: " + shown(plan.kilograms()) + " kg a year");
         for (Level level : List.of(Level.LOW, Level.HIGH)) {
@@ -100,6 +102,25 @@ public final class PlanSummary {
             }
         }
         return lines.isEmpty() ? List.of("none of the practices") : lines;
+    }
+
+    /** As it stands in a scenario, where no practice is taken up in part. */
+    private Optional<String> asWritten(Plan plan) {
+        List<String> words =
+                new ArrayList<>(planned.outcome().scenario().fieldNotes().inForce());
+        for (int i = 0; i < planned.choices().size(); i++) {
+            double share = plan.shares().get(i);
+            if (share > NOTHING && share < WHOLE) {
+                return Optional.empty();
+            }
+            Choice choice = planned.choices().get(i);
+            if (share >= WHOLE) {
+                choice.offered()
+                        .forEach(o -> words.add(
+                                o.practice().name() + " at " + choice.site().name()));
+            }
+        }
+        return Optional.of("    in the scenario: practices.in-force: [" + String.join(", ", words) + "]");
     }
 
     private static String cut(String how, Cut cut) {

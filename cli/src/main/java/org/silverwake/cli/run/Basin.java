@@ -302,7 +302,8 @@ public record Basin(
      */
     public int reachOf(ScenarioInput.Site site) {
         return reachAt(points(SITE).stream()
-                .filter(point -> point.request().where().equals(site.where()))
+                .filter(point -> (point.request().where() + CorrectionStep.MOVED)
+                        .startsWith(site.where() + CorrectionStep.MOVED))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("no point of site " + site.name())));
     }

@@ -29,6 +29,9 @@ import org.silverwake.geo.place.PointRequest;
 /** The user's corrections, applied: those of the river go to the assembly, moved points are moved here. */
 final class CorrectionStep {
     /** Positions that differ by less are the same, written with six decimals [degrees]. */
+    /** Between the place of a point and what moved it. */
+    static final String MOVED = ", moved by ";
+
     private static final double SAME = 2e-6;
 
     private final Corrections corrections;
@@ -90,11 +93,22 @@ final class CorrectionStep {
                     .toList();
             for (int i : meant(move, named, requests, crs)) {
                 if (applies(requests.get(i), move, crs)) {
-                    points.set(i, at(requests.get(i), move));
+                    for (int part : ofSameRow(requests, i)) {
+                        points.set(part, at(requests.get(part), move));
+                    }
                 }
             }
         }
         return points;
+    }
+
+    /** A site of field notes may have several discharge points, which move together. */
+    private static List<Integer> ofSameRow(List<PointRequest> requests, int point) {
+        return IntStream.range(0, requests.size())
+                .filter(i -> requests.get(i).kind().equals(requests.get(point).kind())
+                        && requests.get(i).where().equals(requests.get(point).where()))
+                .boxed()
+                .toList();
     }
 
     /** Of the points of a row's name those it is about: bottles of one code may stand at several positions. */
@@ -162,7 +176,7 @@ final class CorrectionStep {
         return new PointRequest(
                 request.kind(),
                 request.name(),
-                request.where() + ", moved by " + move.where() + ",",
+                request.where() + MOVED + move.where() + ",",
                 to.x(),
                 to.y(),
                 false,

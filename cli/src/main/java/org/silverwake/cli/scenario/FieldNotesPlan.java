@@ -21,7 +21,7 @@ import org.silverwake.model.release.Spread;
  * @param noted sites with notes, old heaps and disturbed ground
  * @param level which of a balance's low, middle and high the river is run with
  * @param practices practices that there are
- * @param inForce names of those in force
+ * @param inForce names of those in force; "ponds at Sconce sheds" where at one site or group alone
  * @param year calendar year that is run: practices that begin later are not yet in force
  * @param prices prices of mercury and gold; empty where none are given
  * @param currency what money is counted in
@@ -43,11 +43,25 @@ public record FieldNotesPlan(
         inForce = List.copyOf(inForce);
     }
 
-    /** Practices in force, in the order of their table. */
+    /** Between a practice and the site or group at which alone it is in force. */
+    static final String AT = " at ";
+
+    /** Practices in force anywhere, in the order of their table. */
     public List<OfferedPractice> practicesInForce() {
         return practices.stream()
-                .filter(p -> inForce.contains(p.practice().name()))
+                .filter(offered -> inForce.stream()
+                        .anyMatch(word -> word.equals(offered.practice().name())
+                                || word.startsWith(offered.practice().name() + AT)))
                 .toList();
+    }
+
+    /** Whether a practice is in force at a site, everywhere or there by name. */
+    public boolean isInForce(OfferedPractice offered, Site site) {
+        String name = offered.practice().name();
+        return offered.isFor(site)
+                && (inForce.contains(name)
+                        || inForce.contains(name + AT + site.name())
+                        || inForce.contains(name + AT + site.group()));
     }
 
     /**

@@ -36,8 +36,8 @@ public final class NotedSites {
 
     /** Those that are in force. */
     public static Taken inForce(FieldNotesPlan plan) {
-        return site -> plan.practicesInForce().stream()
-                .filter(offered -> offered.isFor(site))
+        return site -> plan.practices().stream()
+                .filter(offered -> plan.isInForce(offered, site))
                 .map(OfferedPractice::practice)
                 .toList();
     }

@@ -104,8 +104,12 @@ final class PracticesSection {
                         "middle",
                         "which of a balance's low, middle and high to the river the run takes; all three are in site-balance.csv"));
         keys.add(Key.word(PRACTICES + ".file", Kind.FILE, "none", "table of changes of practice"));
-        keys.add(Key.word(
-                PRACTICES + ".in-force", Kind.TEXT, "none", "list of practices in force, each from its start year on"));
+        keys.add(
+                Key.word(
+                        PRACTICES + ".in-force",
+                        Kind.TEXT,
+                        "none",
+                        "list of practices in force, each from its start year on; `ponds at Sconce sheds` where at one site or group alone"));
         keys.add(Key.quantity(
                 PRACTICES + ".year",
                 Dimension.DIMENSIONLESS,
@@ -156,8 +160,16 @@ final class PracticesSection {
         for (ScenarioValue item : section.at("in-force").items()) {
             item.text().ifPresent(name -> {
                 inForce.add(name);
-                if (!names.contains(name)) {
-                    item.problem("\"" + name + "\" is no practice of the table; " + Nearest.hint(name, names));
+                boolean somewhere = names.stream()
+                        .filter(each -> name.startsWith(each + FieldNotesPlan.AT))
+                        .map(each -> name.substring((each + FieldNotesPlan.AT).length()))
+                        .anyMatch(who -> sites.stream()
+                                .anyMatch(site ->
+                                        site.name().equals(who) || site.group().equals(who)));
+                if (!names.contains(name) && !somewhere) {
+                    item.problem(
+                            "\"" + name + "\" is no practice of the table, nor one of them \"at\" a site or group; "
+                                    + Nearest.hint(name, names));
                 }
             });
         }

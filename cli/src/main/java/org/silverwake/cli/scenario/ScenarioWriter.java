@@ -71,6 +71,7 @@ public final class ScenarioWriter {
         fish();
         settings();
         new TableWriter(input, json).write();
+        new FieldNotesWriter(json).write(input.fieldNotes());
         new WaterBodiesWriter(json, this::relative).write(input.waterBodies());
         new ReachClassWriter(json, this::relative).write(input.reachClasses());
         corrections();

@@ -87,9 +87,16 @@ class NotesRunTest {
         practices("", "ponds,,0.9,,100,,\n");
         run();
         assertThat(released()).isCloseTo(3, withinPercentage(PRINTED_PERCENT));
-        messy.yaml("file: practices.csv", "file: practices.csv, in-force: [ponds]");
-        run();
-        assertThat(released()).isCloseTo(0.3, withinPercentage(PRINTED_PERCENT));
+        messy.yaml("file: practices.csv", "file: practices.csv, in-force: [ponds at Shad]");
+        messy.does("check").refuses(SCENARIO, "\"ponds at Shad\" is no practice of the table");
+        for (String words : List.of("ponds", "ponds at Shed")) {
+            messy.file(
+                    "scenario.yaml",
+                    messy.text("scenario.yaml").replaceAll("in-force: \\[.*?]", "in-force: [" + words + "]"));
+            run();
+            assertThat(released()).isCloseTo(0.3, withinPercentage(PRINTED_PERCENT));
+        }
+        assertThat(messy.text("../out/run.json")).contains("\"Contained[share=0.9]\"");
     }
 
     /** By 2030 the sheds are free of mercury; what their drums hold, 0.5 kg each, goes by e^-1 in 2 years, in 2030 as below. */
@@ -113,6 +120,21 @@ class NotesRunTest {
             assertThat(Double.parseDouble(rows.get(1 + year).split(",", -1)[at]))
                     .isCloseTo(since[year], withinPercentage(PRINTED_PERCENT));
         }
+    }
+
+    /** A shed that leaches half its tailings has two discharge points; a correction of its place moves both. */
+    @Test
+    void bothPathsMoveWithTheirSite() {
+        messy.file(
+                        "notes.csv",
+                        "site,practice,ore_per_cycle,cycles_per_day,working_days,gold,tailings_content,river_share,leached_share,"
+                                + "tank_volume,tank_cycles\nShed,whole-ore,50 kg,4,250,0.2 kg/yr,30 mg/kg,0.5,0.5,5 m3,20\n")
+                .file("corrections.csv", ThreeReaches.CORRECTIONS + "move,site,Shed,,-20.02,-30.031,-20.02,-30.001,,\n")
+                .yaml("guidelines:", "corrections: {file: corrections.csv}\nguidelines:");
+        run();
+        assertThat(messy.table("sites.csv").subList(1, 3))
+                .anyMatch(row -> row.startsWith("Shed,Shed,slurry,-20.020000,-30.031000,"))
+                .anyMatch(row -> row.startsWith("\"Shed, leach tank\",Shed,leach tank,-20.020000,-30.031000,"));
     }
 
     @Test
@@ -148,7 +170,7 @@ class NotesRunTest {
                 .contains(
                         "with it the value is met by the high estimate in a full run",
                         "ponds at Shed: 200 money a year, 2.97 kg a year kept out")
-                .contains("every set that could be cheaper, so none is")
+                .contains("every set that could be cheaper, so none is", "practices.in-force: [ponds at Shed]")
                 .doesNotContain("NO SET");
         assertThat(messy.table("plan.csv"))
                 .anyMatch(row -> row.startsWith("ponds,Shed,Shed,1,1,1,200,200,200,2.97"))
