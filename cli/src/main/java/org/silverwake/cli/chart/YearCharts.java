@@ -121,7 +121,7 @@ public final class YearCharts {
         g.setStroke(Ink.MEDIUM);
         g.draw(new Line2D.Double(x, y - LEGEND / 2, x + SWATCH, y - LEGEND / 2));
         text.draw(
-                "low estimate: they differ where the form of mercury is not known, and in fish by how much they take up",
+                "low estimate: the form of mercury, or what fish take up, is not known",
                 font,
                 Ink.TEXT,
                 x + SWATCH + 4,

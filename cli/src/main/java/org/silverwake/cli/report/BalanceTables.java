@@ -15,6 +15,7 @@ import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
 import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.Assumed;
 import org.silverwake.model.release.Baseline;
@@ -65,13 +66,20 @@ final class BalanceTables {
     /** What balances say in the printed summary: a line a site, with the vapor hazard named. */
     static List<String> lines(Outcome outcome) {
         List<String> lines = new ArrayList<>();
-        for (Noted each : new BalanceTables(outcome).noted) {
+        List<Noted> all = new BalanceTables(outcome).noted;
+        for (Noted each : all) {
             SiteBalance balance = each.balance();
             lines.add("mercury of " + each.site().name() + " by field notes [kg/yr]: to the river "
                     + range(balance.range(year -> year.river())) + ", to the air "
                     + range(balance.range(year -> year.air())) + " (" + VAPOR + "), kept "
                     + range(balance.range(SitePath.KEPT))
                     + (balance.worst().isEmpty() ? "" : "; to be ended (Minamata, Annex C): " + worst(balance)));
+        }
+        for (Baseline.Row row :
+                Baseline.of(all.stream().map(Noted::balance).toList()).rows()) {
+            lines.add("mercury use by practice [kg/yr], " + words(row) + ": used " + range(row.used()) + ", got back "
+                    + range(row.recovered()) + ", to the air " + range(row.air()) + " (" + VAPOR + "), to the river "
+                    + range(row.river()) + ", kept in tailings " + range(row.kept()));
         }
         if (!lines.isEmpty()) {
             lines.add("of these ranges the river is run with the "
@@ -81,13 +89,18 @@ final class BalanceTables {
         return lines;
     }
 
+    private static String words(Baseline.Row row) {
+        String practice = Words.plain(row.practice().name()).replace("none", "no mercury");
+        return practice + (row.retorts() ? " with retorts" : "") + ", " + Numbers.shown(row.sheds(), 3) + " sheds";
+    }
+
     private static String range(Spread spread) {
         String middle = shown(spread.middle());
         return spread.hasWidth() ? middle + " (" + shown(spread.low()) + " to " + shown(spread.high()) + ")" : middle;
     }
 
     private static String shown(double rate) {
-        return org.silverwake.cli.text.Numbers.shown(rate * Quantity.SECONDS_PER_YEAR, 3);
+        return Numbers.shown(rate * Quantity.SECONDS_PER_YEAR, 3);
     }
 
     private static String worst(SiteBalance balance) {

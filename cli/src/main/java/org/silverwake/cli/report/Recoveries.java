@@ -4,6 +4,7 @@
 package org.silverwake.cli.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,8 +65,20 @@ final class Recoveries {
         String told = changes.entrySet().stream()
                 .map(e -> "from " + e.getKey() + " " + String.join(" and ", e.getValue()))
                 .collect(Collectors.joining("; "));
-        return told.isEmpty()
-                ? "Releases stay as stated."
-                : "Supposed, in percent of what is released as stated: " + told + ".";
+        String practices = outcome.scenario().fieldNotes().practicesInForce().stream()
+                .sorted(Comparator.comparingInt(offered -> offered.practice().startYear()))
+                .map(offered -> offered.practice().name()
+                        + (offered.practice().startYear() > 0
+                                ? " from " + offered.practice().startYear()
+                                : ""))
+                .collect(Collectors.joining("; "));
+        List<String> sentences = new ArrayList<>();
+        if (!practices.isEmpty()) {
+            sentences.add("Practices: " + practices + ".");
+        }
+        if (!told.isEmpty()) {
+            sentences.add("Supposed, in percent of what is released as stated: " + told + ".");
+        }
+        return sentences.isEmpty() ? "Releases stay as stated." : String.join(" ", sentences);
     }
 }

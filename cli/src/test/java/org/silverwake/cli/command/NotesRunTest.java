@@ -71,6 +71,7 @@ class NotesRunTest {
         assertThat(released()).isCloseTo(3, withinPercentage(PRINTED_PERCENT));
         assertThat(said.all())
                 .contains("mercury of Shed by field notes [kg/yr]: to the river 3, to the air")
+                .contains("mercury use by practice [kg/yr], whole ore, 2 sheds: used ")
                 .contains(
                         "(vapor hazard)",
                         "to be ended (Minamata, Annex C): open burning of amalgam, whole-ore amalgamation");
