@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.silverwake.model.numerics.NumericalException;
 import org.silverwake.model.numerics.Propagator;
 import org.silverwake.model.quantity.Quantity;
@@ -48,6 +49,7 @@ public final class BedYears {
     private final double[] after;
     private final double[] held;
     private final double[] yearMean;
+    private final List<HeadLoads> arriving = new ArrayList<>();
 
     private final HeldBack heldBack;
 
@@ -66,6 +68,8 @@ public final class BedYears {
         for (int s = 0; s < states; s++) {
             StateHydraulics flow = StateHydraulics.of(input.hydraulics(), cells, s);
             water.add(flow);
+            arriving.add(new HeadLoads(
+                    input.hydraulics().reaches().network(), input.hydraulics().water(s), width));
             background.add(BackgroundSweep.run(input, cells, flow));
         }
         this.stock = new double[cells.count() * width];
@@ -225,24 +229,18 @@ public final class BedYears {
 
     private void step(BedWater over, BedSteps steps, List<double[]> releases, int kind, YearsResult result) {
         double[] weight = kinds.get(kind).weights();
+        int[] active = IntStream.range(0, states).filter(s -> weight[s] > 0).toArray();
         double duration = kinds.get(kind).duration();
-        List<HeadLoads> arriving = new ArrayList<>();
-        for (int s = 0; s < states; s++) {
-            arriving.add(new HeadLoads(
-                    input.hydraulics().reaches().network(), input.hydraulics().water(s), width));
-        }
         budget.duration(duration);
         for (int r = 0; r < input.hydraulics().reaches().size(); r++) {
-            for (int s = 0; s < states; s++) {
-                if (weight[s] > 0) {
-                    enter(arriving.get(s), releases.get(s), s, r, weight[s]);
-                }
+            for (int s : active) {
+                enter(arriving.get(s), releases.get(s), s, r, weight[s]);
             }
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
-                cell(over, steps, kind, c, weight, duration, result);
+                cell(over, steps, kind, c, weight, active, result);
             }
-            for (int s = 0; s < states; s++) {
-                if (weight[s] > 0 && input.hydraulics().water(s).isWet(r)) {
+            for (int s : active) {
+                if (input.hydraulics().water(s).isWet(r)) {
                     result.water().leave(r, s, weight[s], duration);
                     arriving.get(s).leave(r, load[s], 0);
                     if (input.hydraulics().reaches().network().isOutlet(r)) {
@@ -270,10 +268,11 @@ public final class BedYears {
     }
 
     private void cell(
-            BedWater over, BedSteps steps, int kind, int c, double[] weight, double duration, YearsResult result) {
+            BedWater over, BedSteps steps, int kind, int c, double[] weight, int[] active, YearsResult result) {
+        double duration = kinds.get(kind).duration();
         Arrays.fill(brought, 0);
-        for (int s = 0; s < states; s++) {
-            if (weight[s] > 0 && water.get(s).isWet(c)) {
+        for (int s : active) {
+            if (water.get(s).isWet(c)) {
                 int at = over.takeUpIndex();
                 load[s][at] += background.get(s).takenUp(c);
                 Arrays.fill(source, 0);
@@ -302,8 +301,8 @@ public final class BedYears {
             yearMean[c * width + i] += time[i] / Quantity.SECONDS_PER_YEAR;
         }
         over.addBuried(c, held, budget);
-        for (int s = 0; s < states; s++) {
-            if (weight[s] > 0 && water.get(s).isWet(c)) {
+        for (int s : active) {
+            if (water.get(s).isWet(c)) {
                 Arrays.fill(source, 0);
                 over.background(s, c, source);
                 over.addReturned(s, c, held, source);

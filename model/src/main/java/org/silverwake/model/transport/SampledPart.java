@@ -8,7 +8,7 @@ import org.silverwake.model.mercury.StateLayout;
 /** What a sample holds of each carried form: the weights of one linear functional of the carried states. */
 public interface SampledPart {
     /**
-     * Weight of a carried state.
+     * Weight of a carried state, an affine function of its filtered share.
      *
      * @param layout the carried states
      * @param state place of the state in it

@@ -21,7 +21,9 @@ final class WaterYears {
     private final StateLayout layout;
     private final Hydraulics hydraulics;
     private final Cells cells;
-    private final List<SampledPart> parts;
+    private final int parts;
+    private final double[][] atNone;
+    private final double[][] rise;
     private final int reaches;
     private final int variants;
     private final int members;
@@ -39,11 +41,19 @@ final class WaterYears {
         this.layout = input.layout();
         this.hydraulics = input.hydraulics();
         this.cells = cells;
-        this.parts = List.copyOf(parts);
         this.reaches = input.hydraulics().reaches().size();
         this.variants = input.variantCount();
         this.members = variants + 1;
         int n = parts.size();
+        this.parts = n;
+        this.atNone = new double[n][layout.count()];
+        this.rise = new double[n][layout.count()];
+        for (int k = 0; k < n; k++) {
+            for (int form = 0; form < layout.count(); form++) {
+                atNone[k][form] = parts.get(k).weight(layout, form, 0);
+                rise[k][form] = parts.get(k).weight(layout, form, 1) - atNone[k][form];
+            }
+        }
         this.now = new double[input.stateCount()][n][variants];
         this.mean = new double[n][variants][reaches];
         this.worst = new double[n][variants][reaches];
@@ -65,7 +75,7 @@ final class WaterYears {
 
     void newYear() {
         Arrays.fill(wetShare, 0);
-        for (int k = 0; k < parts.size(); k++) {
+        for (int k = 0; k < parts; k++) {
             for (int v = 0; v < variants; v++) {
                 Arrays.fill(mean[k][v], 0);
                 Arrays.fill(worst[k][v], 0);
@@ -96,7 +106,7 @@ final class WaterYears {
         for (int form = 0; form < layout.count(); form++) {
             double filtered = rates.filtered(c, form);
             for (int k = 0; k < sum.length; k++) {
-                double weight = parts.get(k).weight(layout, form, filtered);
+                double weight = atNone[k][form] + rise[k][form] * filtered;
                 for (int v = 0; v < variants && weight > 0; v++) {
                     double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
                     if (marked) {
@@ -118,7 +128,7 @@ final class WaterYears {
         double share = weight * duration / Quantity.SECONDS_PER_YEAR;
         wetShare[reach] += wet[state] ? share : 0;
         wet[state] = false;
-        for (int k = 0; k < parts.size(); k++) {
+        for (int k = 0; k < parts; k++) {
             for (int v = 0; v < variants; v++) {
                 mean[k][v][reach] += share * now[state][k][v];
                 worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
@@ -128,7 +138,7 @@ final class WaterYears {
     }
 
     void endYear(int year) {
-        for (int k = 0; k < parts.size(); k++) {
+        for (int k = 0; k < parts; k++) {
             for (int v = 0; v < variants; v++) {
                 for (int r = 0; r < reaches; r++) {
                     mean[k][v][r] /= wetShare[r] > 0 ? wetShare[r] : 1;
