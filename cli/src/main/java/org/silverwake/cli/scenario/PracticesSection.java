@@ -226,7 +226,10 @@ final class PracticesSection {
                 .ifPresent(s -> effects.add(new Effect.Reprocessed(s[0], s[1])));
         share(row, "detoxified").ifPresent(s -> effects.add(new Effect.Detoxified(s)));
         share(row, "contained").ifPresent(s -> effects.add(new Effect.Contained(s)));
-        if (effects.isEmpty()) {
+        boolean isAnyGiven =
+                List.of("retorts", "contained", "reprocessed", "concentrate", "mercury_free", "detoxified").stream()
+                        .anyMatch(row::has);
+        if (effects.isEmpty() && !isAnyGiven) {
             row.problem(
                     "name",
                     "does nothing; give at least one of retorts, contained, reprocessed, concentrate, mercury_free, detoxified");
