@@ -8,16 +8,26 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.FieldNotesPlan;
+import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
+import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.release.SitePath;
+import org.silverwake.model.release.Spread;
+import org.silverwake.model.release.YearBalance;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.SteadyResult;
 
-/** Mercury of a year in each scenario: what sites release by path, and where it goes by process and bound. */
+/**
+ * Mercury of a year in each scenario: what sites release by path, where else it goes by field notes, and what becomes of it in
+ * the river by process and bound.
+ */
 final class MercuryByPath {
     private MercuryByPath() {}
 
@@ -48,6 +58,13 @@ final class MercuryByPath {
                     Optional.empty(),
                     outcomes.stream().map(o -> released(o, path)).toList()));
         }
+        if (outcomes.stream().anyMatch(o -> !o.scenario().fieldNotes().noted().isEmpty())) {
+            byNotes(rows, outcomes, "by field notes, used", YearBalance::used);
+            byNotes(rows, outcomes, "by field notes, to the air (vapor hazard)", YearBalance::air);
+            byNotes(rows, outcomes, "by field notes, in tailings kept", year -> year.rate(SitePath.KEPT));
+            byNotes(rows, outcomes, "by field notes, got back", year -> year.sum(SitePath::isRecovered));
+            byNotes(rows, outcomes, "by field notes, left in the gold", year -> year.rate(SitePath.PRODUCT));
+        }
         Set<Bound> bounds = EnumSet.allOf(Bound.class);
         outcomes.forEach(o -> bounds.retainAll(o.result().bounds()));
         for (Balance.Process process : Balance.Process.values()) {
@@ -60,6 +77,31 @@ final class MercuryByPath {
             }
         }
         return rows;
+    }
+
+    private static void byNotes(
+            List<Row> rows, List<Outcome> outcomes, String what, ToDoubleFunction<YearBalance> number) {
+        rows.add(new Row(
+                what,
+                Optional.empty(),
+                outcomes.stream().map(o -> byNotes(o, number)).toList()));
+    }
+
+    private static Amount byNotes(Outcome outcome, ToDoubleFunction<YearBalance> number) {
+        FieldNotesPlan plan = outcome.scenario().fieldNotes();
+        double low = 0;
+        double high = 0;
+        for (ScenarioInput.Site site : plan.sites()) {
+            Optional<NotedSite> noted = NotedSites.find(plan, site);
+            if (noted.isPresent()) {
+                Spread range = noted.get()
+                        .balance(NotedSites.inForce(plan).by(site), plan.year())
+                        .range(number);
+                low += range.low() * Quantity.SECONDS_PER_YEAR;
+                high += range.high() * Quantity.SECONDS_PER_YEAR;
+            }
+        }
+        return new Amount(low, high);
     }
 
     private static Amount released(Outcome outcome, ReleasePath path) {

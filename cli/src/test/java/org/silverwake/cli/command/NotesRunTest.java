@@ -183,6 +183,37 @@ class NotesRunTest {
         assertThat(messy.table("release-cuts.csv")).hasSize(2);
     }
 
+    /** Ponds move 2.97 of 3 kg/yr from the river to what is kept; the air gets what it got. */
+    @Test
+    void compareFollowsPaths() {
+        practices("", "ponds,,0.99,,100,,\n");
+        Messy other = Messy.empty(temporary.resolve("ponds"));
+        for (String file : List.of("sites.csv", "notes.csv", "practices.csv", "places.csv", "r.geojson")) {
+            other.file(file, messy.text(file));
+        }
+        other.file(
+                "scenario.yaml",
+                messy.text("scenario.yaml")
+                        .replace("title: Three reaches", "title: Ponds")
+                        .replace("file: practices.csv", "file: practices.csv, in-force: [ponds]"));
+        Messy.Said said = Messy.say(
+                "compare",
+                messy.folder().toString(),
+                other.folder().toString(),
+                "--out",
+                messy.out().toString());
+        assertThat(said.code()).as("%s", said.err()).isZero();
+        assertThat(messy.table("mercury.csv"))
+                .anyMatch(row -> row.startsWith("\"released, slurry\",,3,3,0.03,0.03"))
+                .anyMatch(row -> row.startsWith("\"by field notes, in tailings kept\",,0,0,2.97,2.97"));
+        String air = messy.table("mercury.csv").stream()
+                .filter(row -> row.contains("to the air (vapor hazard)"))
+                .findFirst()
+                .orElseThrow();
+        List<String> cells = List.of(air.split("\",")[1].split(","));
+        assertThat(cells.subList(1, 3)).isEqualTo(cells.subList(3, 5));
+    }
+
     @Test
     void whatCannotBeMetIsSaid() {
         practices("", "ponds,,0.3,,100,,\n");
