@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -99,6 +100,28 @@ class BothDoorsTest {
         Map<String, byte[]> found = run(workbook, folder.resolve("book"));
         assertThat(expected).containsKey("tables/forms.csv");
         assertThat(folder.resolve("book/maps/complex-whole-water-dry.png")).exists();
+        assertThat(found.keySet()).isEqualTo(expected.keySet());
+        expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+    }
+
+    @Test
+    void sameTablesByFieldNotes() throws IOException {
+        Path text = DemoCopy.into(folder.resolve("text"));
+        for (String file : new String[] {"sites-by-notes.csv", "field-notes.csv", "practices.csv"}) {
+            Files.copy(LANTERN.resolve(file), text.resolve(file), StandardCopyOption.REPLACE_EXISTING);
+        }
+        Files.writeString(
+                text.resolve("scenario.yaml"),
+                Files.readString(LANTERN.resolve("contained.yaml"))
+                        .replace("field-notes: {", "field-notes: {level: high, ")
+                        .replace(
+                                "in-force: [retorts, ponds]",
+                                "in-force: [retorts, ponds at Upper Lamp]\n  year: 2028"));
+        Path workbook = workbook(text, folder.resolve("lantern"));
+        SmallWorkbook.assertSame(text, workbook);
+        Map<String, byte[]> expected = run(text, folder.resolve("out"));
+        Map<String, byte[]> found = run(workbook, folder.resolve("book"));
+        assertThat(expected).containsKeys("tables/site-balance.csv", "tables/practices.csv");
         assertThat(found.keySet()).isEqualTo(expected.keySet());
         expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
     }

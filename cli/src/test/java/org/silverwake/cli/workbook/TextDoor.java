@@ -17,7 +17,8 @@ import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /** Turns a scenario.yaml with its CSV tables into the contents of a workbook, so that both doors can be compared. */
 final class TextDoor {
-    private static final List<String> TABLES = List.of("sites", "places", "gauges", "abstractions");
+    private static final List<String> TABLES =
+            List.of("sites", "places", "gauges", "abstractions", "field-notes", "practices");
 
     private final Path folder;
     private final WorkbookContents.Builder contents = WorkbookContents.builder();
