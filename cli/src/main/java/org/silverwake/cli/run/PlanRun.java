@@ -188,6 +188,7 @@ public final class PlanRun implements Evaluator {
                 problems);
         List<Guideline> of = outcome.screening().compared().stream()
                 .filter(outcome.screening()::isModelled)
+                .filter(guideline -> !guideline.observable().substance().isCyanide())
                 .toList();
         List<Integer> values = chosen(
                 "--guideline",

@@ -183,6 +183,29 @@ class NotesRunTest {
         assertThat(messy.table("release-cuts.csv")).hasSize(2);
     }
 
+    /** Full runs of a plan carry no cyanide: its values are not taken as met. */
+    @Test
+    void valuesOfCyanideAreNotPlannedFor() {
+        practices("", "ponds,,0.99,,100,,\n");
+        messy.file(
+                        "sites.csv",
+                        "name,longitude,latitude,path,release,cyanide\nShed,-20.02,-30.001,,,\n"
+                                + "Tank,-20.021,-30.001,leach-tank,1 g/yr,50 t/yr\n")
+                .yaml("use: [CCME-FW-iHg]", "use: [CCME-FW-iHg, USEPA-CN-acute]");
+        run();
+        assertThat(messy.text("../out/tables/screening.csv")).contains("USEPA-CN-acute");
+        Messy.say(
+                "plan",
+                messy.folder().toString(),
+                "--at",
+                "Wick",
+                "--out",
+                messy.out().toString());
+        assertThat(messy.text("../out/tables/plan-values.csv"))
+                .contains("CCME-FW-iHg")
+                .doesNotContain("USEPA-CN-acute");
+    }
+
     /** Ponds move 2.97 of 3 kg/yr from the river to what is kept; the air gets what it got. */
     @Test
     void compareFollowsPaths() {
