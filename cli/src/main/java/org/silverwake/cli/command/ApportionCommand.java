@@ -52,8 +52,7 @@ public final class ApportionCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
-        Path usual = RunCommand.defaultOut(scenario);
-        Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-apportion"));
+        Path target = out.orElseGet(() -> RunCommand.defaultOut(scenario, "apportion"));
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Apportioned apportioned = ApportionRun.run(scenario, at, step -> {});

@@ -70,8 +70,7 @@ public final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter print = spec.commandLine().getOut();
-        Path usual = RunCommand.defaultOut(scenario);
-        Path target = out.orElseGet(() -> usual.resolveSibling(usual.getFileName() + "-plan"));
+        Path target = out.orElseGet(() -> RunCommand.defaultOut(scenario, "plan"));
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Planned planned = PlanRun.run(scenario, new PlanRun.Asked(at, guidelines, states, inPart), step -> {});

@@ -96,6 +96,12 @@ public final class RunCommand implements Callable<Integer> {
         return Path.of("out").resolve(absolute.getParent().getFileName() + (name.equals("scenario") ? "" : "-" + name));
     }
 
+    /** The same with a word behind it, so that a run's own output is not replaced. */
+    static Path defaultOut(Path scenario, String word) {
+        Path usual = defaultOut(scenario);
+        return usual.resolveSibling(usual.getFileName() + "-" + word);
+    }
+
     /** Wall time of each step. */
     private static final class StopWatch {
         static final long NANOS = 1_000_000;

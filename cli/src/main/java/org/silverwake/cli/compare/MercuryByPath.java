@@ -12,12 +12,12 @@ import java.util.function.ToDoubleFunction;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.FieldNotesPlan;
-import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
 import org.silverwake.model.balance.Balance;
 import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.release.SiteBalance;
 import org.silverwake.model.release.SitePath;
 import org.silverwake.model.release.Spread;
 import org.silverwake.model.release.YearBalance;
@@ -92,11 +92,9 @@ final class MercuryByPath {
         double low = 0;
         double high = 0;
         for (ScenarioInput.Site site : plan.sites()) {
-            Optional<NotedSite> noted = NotedSites.find(plan, site);
-            if (noted.isPresent()) {
-                Spread range = noted.get()
-                        .balance(NotedSites.inForce(plan).by(site), plan.year())
-                        .range(number);
+            Optional<SiteBalance> balance = NotedSites.balance(plan, site);
+            if (balance.isPresent()) {
+                Spread range = balance.get().range(number);
                 low += range.low() * Quantity.SECONDS_PER_YEAR;
                 high += range.high() * Quantity.SECONDS_PER_YEAR;
             }
@@ -109,11 +107,7 @@ final class MercuryByPath {
         List<ScenarioInput.Site> sites = outcome.scenario().sites();
         for (int i = 0; i < sites.size(); i++) {
             if (sites.get(i).path() == path) {
-                List<Double> mercury = outcome.result().input().sites().get(i).mercury();
-                for (int s = 0; s < mercury.size(); s++) {
-                    year += mercury.get(s)
-                            * outcome.result().input().hydraulics().share(s);
-                }
+                year += outcome.result().input().meanRelease(i);
             }
         }
         return new Amount(year * Quantity.SECONDS_PER_YEAR, year * Quantity.SECONDS_PER_YEAR);

@@ -19,7 +19,6 @@ import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.quantity.Quantity;
-import org.silverwake.model.release.SiteRelease;
 
 /**
  * Kilograms a year by group of sites, where field notes are given: what each group gives to the river and to the air. On a map
@@ -52,12 +51,7 @@ final class GroupMap {
         for (int i = 0; i < points.size(); i++) {
             Site site = outcome.scenario().sites().get(i);
             Group group = groups.computeIfAbsent(site.group(), g -> new Group());
-            SiteRelease release = outcome.result().input().sites().get(i);
-            for (int s = 0; s < release.mercury().size(); s++) {
-                group.river += release.mercury().get(s)
-                        * outcome.result().input().hydraulics().share(s)
-                        * Quantity.SECONDS_PER_YEAR;
-            }
+            group.river += outcome.result().input().meanRelease(i) * Quantity.SECONDS_PER_YEAR;
             group.longitude += points.get(i).longitude();
             group.latitude += points.get(i).latitude();
             group.points++;
@@ -67,10 +61,9 @@ final class GroupMap {
         }
         var plan = outcome.scenario().fieldNotes();
         for (Site site : plan.sites()) {
-            NotedSites.find(plan, site).ifPresent(noted -> {
-                var balance = noted.balance(NotedSites.inForce(plan).by(site), plan.year());
-                groups.get(site.group()).air += balance.at(plan.level()).air() * Quantity.SECONDS_PER_YEAR;
-            });
+            NotedSites.balance(plan, site)
+                    .ifPresent(balance -> groups.get(site.group()).air +=
+                            balance.at(plan.level()).air() * Quantity.SECONDS_PER_YEAR);
         }
         if (!withSites) {
             groups.values().removeIf(group -> group.rows.size() < A_GROUP);

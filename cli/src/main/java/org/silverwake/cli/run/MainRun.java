@@ -84,6 +84,7 @@ public final class MainRun {
                 result,
                 cyanide,
                 screened.screening(),
+                classes,
                 years,
                 fish,
                 screened.gaps(),

@@ -22,6 +22,7 @@ import org.silverwake.model.transport.SteadyRun;
  * @param result solids and mercury
  * @param cyanide cyanide; empty where no site's is given
  * @param screening the answers
+ * @param classes classes of reaches that choose guideline values
  * @param years river and bed through the years, where the scenario has a history
  * @param fish fish, where the scenario has to do with them
  * @param gaps "no national value" lines
@@ -38,6 +39,7 @@ public record Outcome(
         SteadyResult result,
         Optional<Cyanide> cyanide,
         Screening screening,
+        ReachClasses classes,
         Optional<YearsRun> years,
         Optional<FishRun> fish,
         List<String> gaps,

@@ -53,9 +53,14 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
         Optional<FishRun> fish = outcome.fish().isPresent()
                 ? FishStep.run(scenario, basin, result, outcome.samples(), new ArrayList<>())
                 : Optional.empty();
-        ReachClasses classes = ReachClasses.find(scenario, basin);
         Screening screening = ScreeningStep.run(
-                        scenario, basin, result, Optional.empty(), classes, Breaks.of(scenario, basin, result), fish)
+                        scenario,
+                        basin,
+                        result,
+                        Optional.empty(),
+                        outcome.classes(),
+                        Breaks.of(scenario, basin, result),
+                        fish)
                 .screening();
         return new Rerun(scenario, result, screening);
     }

@@ -43,11 +43,7 @@ record SiteCuts(Cut equal, Optional<Cut> cheapest) {
         }
         double[] releases = new double[sites];
         for (int i = 0; i < sites; i++) {
-            for (int s = 0; s < input.stateCount(); s++) {
-                releases[i] += input.sites().get(i).mercury().get(s)
-                        * input.hydraulics().share(s)
-                        * Quantity.SECONDS_PER_YEAR;
-            }
+            releases[i] = input.meanRelease(i) * Quantity.SECONDS_PER_YEAR;
         }
         List<Limit> limits = held.stream().map(Held::limit).toList();
         ReleaseCuts cuts = ReleaseCuts.of(limits, background, contributions, releases);

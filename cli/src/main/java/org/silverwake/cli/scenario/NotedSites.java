@@ -65,6 +65,11 @@ public final class NotedSites {
         return plan.noted().stream().filter(n -> n.site().equals(site.name())).findFirst();
     }
 
+    /** The balance of a site in the year that is run, with the practices in force there; empty without notes. */
+    public static Optional<SiteBalance> balance(FieldNotesPlan plan, Site site) {
+        return find(plan, site).map(noted -> noted.balance(inForce(plan).by(site), plan.year()));
+    }
+
     private static List<Site> points(Site site, SiteBalance balance, Spread.Level level) {
         List<Site> points = new ArrayList<>();
         for (PathRelease release : balance.releases(level)) {

@@ -70,18 +70,7 @@ public record TransportInput(
     public TransportInput closed(int site, Hydraulics routedWithout) {
         List<SiteRelease> others = new ArrayList<>(sites);
         others.set(site, sites.get(site).closed());
-        return new TransportInput(
-                routedWithout,
-                classes,
-                sediment,
-                flood,
-                backgroundContent,
-                lateralFiltered,
-                doc,
-                others,
-                options,
-                chemistry,
-                bed);
+        return with(routedWithout, others);
     }
 
     /** The same when one site alone releases mercury; all solids and all water stay. */
@@ -95,8 +84,12 @@ public record TransportInput(
 
     /** The same with other sites, whose water stays as it is routed. */
     public TransportInput withSites(List<SiteRelease> others) {
+        return with(hydraulics, others);
+    }
+
+    private TransportInput with(Hydraulics routed, List<SiteRelease> others) {
         return new TransportInput(
-                hydraulics,
+                routed,
                 classes,
                 sediment,
                 flood,
@@ -107,6 +100,15 @@ public record TransportInput(
                 options,
                 chemistry,
                 bed);
+    }
+
+    /** Mercury that a site releases, mean of the year over the flow states [kg/s]. */
+    public double meanRelease(int site) {
+        double mean = 0;
+        for (int s = 0; s < stateCount(); s++) {
+            mean += sites.get(site).mercury().get(s) * hydraulics.share(s);
+        }
+        return mean;
     }
 
     /** Input without a bed. Concentrations in [kg/m3], contents in [kg/kg]. */
