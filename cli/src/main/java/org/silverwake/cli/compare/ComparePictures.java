@@ -19,7 +19,7 @@ import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
-import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.screening.Averaging;
@@ -91,7 +91,7 @@ public final class ComparePictures {
     private void profiles(Path folder) throws IOException {
         ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         Outcome first = comparison.first();
-        for (ScenarioInput.Profile wanted : first.scenario().outputs().profiles()) {
+        for (Outputs.Profile wanted : first.scenario().outputs().profiles()) {
             for (int s = 0; s < first.scenario().states().size(); s++) {
                 Optional<ScenarioProfile> profile = profile(wanted, s);
                 if (profile.isPresent()) {
@@ -103,7 +103,7 @@ public final class ComparePictures {
     }
 
     /** The first ones, as far as they can be told apart, of which the river has water there. */
-    private Optional<ScenarioProfile> profile(ScenarioInput.Profile wanted, int state) {
+    private Optional<ScenarioProfile> profile(Outputs.Profile wanted, int state) {
         List<Course> courses = new ArrayList<>();
         Profile frame = Profiles.shown(comparison.first(), withSites, wanted, state);
         for (NamedOutcome scenario : comparison.scenarios()) {

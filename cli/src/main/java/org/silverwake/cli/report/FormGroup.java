@@ -5,8 +5,8 @@ package org.silverwake.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.silverwake.cli.scenario.ScenarioInput.ShownForm;
-import org.silverwake.cli.scenario.ScenarioInput.ShownMedium;
+import org.silverwake.cli.scenario.Outputs.ShownForm;
+import org.silverwake.cli.scenario.Outputs.ShownMedium;
 import org.silverwake.model.mercury.Form;
 import org.silverwake.model.mercury.Form.Droplets;
 import org.silverwake.model.mercury.StateLayout;

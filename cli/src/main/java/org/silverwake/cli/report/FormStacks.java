@@ -15,6 +15,7 @@ import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.chart.ReachStack;
 import org.silverwake.cli.chart.ReachStackChart;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.transport.Bound;
@@ -55,7 +56,7 @@ public final class FormStacks {
         ReachStackChart chart = new ReachStackChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
-            for (ScenarioInput.Profile wanted : outcome.scenario().outputs().profiles()) {
+            for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
                 Along along = new Along(outcome, stacks.withSites, RiverPath.of(outcome, wanted));
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     for (int v = 0; v < outcome.result().variants(); v++) {
@@ -96,7 +97,7 @@ public final class FormStacks {
         return amounts;
     }
 
-    private ReachStack stack(ScenarioInput.Profile wanted, Along along, int state, int variant) {
+    private ReachStack stack(Outputs.Profile wanted, Along along, int state, int variant) {
         IntPredicate wet = r -> result.isWet(state, r);
         List<Bound> bounds = result.bedAnswer().isPresent()
                 ? List.of(Bound.WITH_BED)
@@ -150,8 +151,7 @@ public final class FormStacks {
         }
     }
 
-    private Profile frame(
-            ScenarioInput.Profile wanted, Along along, IntPredicate wet, int state, int variant, String unit) {
+    private Profile frame(Outputs.Profile wanted, Along along, IntPredicate wet, int state, int variant, String unit) {
         ScenarioInput.Project project = outcome.scenario().project();
         String split = Words.variant(result.input(), variant);
         return new Profile(

@@ -14,6 +14,7 @@ import java.util.function.IntPredicate;
 import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.chart.ProfileChart;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.Fonts;
@@ -49,7 +50,7 @@ public final class Profiles {
         ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
-            for (ScenarioInput.Profile wanted : outcome.scenario().outputs().profiles()) {
+            for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
                 Along along = new Along(outcome, withSites, RiverPath.of(outcome, wanted));
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     String name = fileName(wanted.name()) + "-"
@@ -73,7 +74,7 @@ public final class Profiles {
     }
 
     /** The water of one of the scenario's profiles in a flow state, as its guideline asks. */
-    public static Profile shown(Outcome outcome, boolean withSites, ScenarioInput.Profile wanted, int state) {
+    public static Profile shown(Outcome outcome, boolean withSites, Outputs.Profile wanted, int state) {
         Along along = new Along(outcome, withSites, RiverPath.of(outcome, wanted));
         return new Profiles(outcome, withSites).ofWater(wanted, along, ProfileView.shown(outcome), state);
     }
@@ -84,7 +85,7 @@ public final class Profiles {
     }
 
     /** Values at every cell's head and end. */
-    private Profile ofWater(ScenarioInput.Profile wanted, Along along, ProfileView view, int state) {
+    private Profile ofWater(Outputs.Profile wanted, Along along, ProfileView view, int state) {
         IntPredicate wet = r -> result.isWet(state, r);
         List<Profile.Stretch> stretches =
                 along.stretches(wet, (cell, place, at) -> point(view, cell, place, at, state)).stream()
@@ -108,7 +109,7 @@ public final class Profiles {
     }
 
     /** One value for each reach. */
-    private Profile ofSolids(ScenarioInput.Profile wanted, Along along, FormValues values, int state) {
+    private Profile ofSolids(Outputs.Profile wanted, Along along, FormValues values, int state) {
         IntPredicate has = r -> values.has(state, r);
         List<Profile.Stretch> stretches = along
                 .stretches(has, (cell, place, at) -> {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
-import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.model.network.RiverNetwork;
 
 /** Reaches down the network from a feature or place, along the arm with the larger share at bifurcations. */
@@ -20,7 +20,7 @@ final class RiverPath {
      *
      * @throws IllegalStateException if its start or end is not there, which ProfileEnds has checked
      */
-    static List<Integer> of(Outcome outcome, ScenarioInput.Profile profile) {
+    static List<Integer> of(Outcome outcome, Outputs.Profile profile) {
         RiverNetwork network = outcome.basin().network();
         int first = find(outcome, profile.from(), profile.name());
         Optional<Integer> last = profile.to().map(to -> find(outcome, to, profile.name()));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.scenario.Nearest;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.geo.place.PlacedPoint;
@@ -32,7 +33,7 @@ public final class ProfileEnds {
     /** A line for each start and end that is not there. A point that found no place is told elsewhere. */
     public static List<String> problems(ScenarioInput scenario, Basin basin) {
         List<String> problems = new ArrayList<>();
-        for (ScenarioInput.Profile profile : scenario.outputs().profiles()) {
+        for (Outputs.Profile profile : scenario.outputs().profiles()) {
             List<String> ends = new ArrayList<>(List.of(profile.from()));
             profile.to().ifPresent(ends::add);
             for (String end : ends) {

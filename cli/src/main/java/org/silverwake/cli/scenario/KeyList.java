@@ -10,6 +10,7 @@ import static org.silverwake.cli.scenario.Key.word;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.scenario.Key.Kind;
+import org.silverwake.cli.text.Texts;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
 import org.silverwake.model.quantity.Dimension;
@@ -40,6 +41,7 @@ final class KeyList {
         WaterBodiesSection.keys(keys);
         ReachClassSection.keys(keys);
         outputs(keys);
+        SheetsSection.keys(keys);
         for (Setting setting : SettingList.all()) {
             keys.addAll(Key.of(setting));
         }
@@ -50,7 +52,7 @@ final class KeyList {
         keys.add(word("title", Kind.TEXT, REQUIRED, "title of the work, on every map"));
         keys.add(word("prepared-by", Kind.TEXT, REQUIRED, "who made it, on every map"));
         keys.add(word("date", Kind.DATE, REQUIRED, "date of the work as YYYY-MM-DD, on every map"));
-        keys.add(word("language", Kind.TEXT, "en", "language of maps and reports"));
+        keys.add(choice("language", Texts.LANGUAGES, "en", "language of sheets and page"));
     }
 
     private static void units(List<Key> keys) {
@@ -312,12 +314,12 @@ final class KeyList {
         keys.add(word("outputs.map.guideline", Kind.TEXT, "chosen by the guidelines", "guideline id of the map"));
         keys.add(choice(
                 OutputsSection.FORMS,
-                OutputsSection.words(ScenarioInput.ShownForm.values()),
+                OutputsSection.words(Outputs.ShownForm.values()),
                 NONE,
                 "list: forms of mercury of which maps and profiles of their own are drawn, if they are carried"));
         keys.add(choice(
                 OutputsSection.FORM_MEDIA,
-                OutputsSection.words(ScenarioInput.ShownMedium.values()),
+                OutputsSection.words(Outputs.ShownMedium.values()),
                 "all that hold the form",
                 "list: media in which these forms are drawn; bed-sediment only where the bed is modelled"));
         keys.add(choice(

@@ -14,12 +14,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.silverwake.cli.scenario.Outputs.Profile;
+import org.silverwake.cli.scenario.Outputs.ShownForm;
+import org.silverwake.cli.scenario.Outputs.ShownMedium;
 import org.silverwake.cli.scenario.ScenarioInput.Guidelines;
 import org.silverwake.cli.scenario.ScenarioInput.Mercury;
-import org.silverwake.cli.scenario.ScenarioInput.Outputs;
-import org.silverwake.cli.scenario.ScenarioInput.Profile;
-import org.silverwake.cli.scenario.ScenarioInput.ShownForm;
-import org.silverwake.cli.scenario.ScenarioInput.ShownMedium;
 import org.silverwake.cli.text.TableForm;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.GuidelineLibrary;
@@ -122,7 +121,13 @@ final class OutputsSection {
         }
     }
 
-    static Outputs outputs(ScenarioValue section, Mercury mercury, boolean withBed) {
+    static Outputs outputs(
+            ScenarioValue section,
+            Mercury mercury,
+            boolean withBed,
+            SheetsSection sheets,
+            ScenarioInput.Project project,
+            boolean hasElevation) {
         List<Profile> profiles = new ArrayList<>();
         for (ScenarioValue item : section.at("profiles").items()) {
             profiles.add(new Profile(
@@ -139,7 +144,10 @@ final class OutputsSection {
                 section.at("tables")
                         .choice()
                         .map(word -> TableForm.valueOf(word.toUpperCase(Locale.ROOT)))
-                        .orElse(TableForm.COMMA));
+                        .orElse(TableForm.COMMA),
+                sheets.audience(),
+                sheets.sheets(project),
+                sheets.backdrop(hasElevation));
     }
 
     private static Set<ShownForm> forms(ScenarioValue list, Mercury mercury) {
@@ -176,7 +184,7 @@ final class OutputsSection {
         return media.isEmpty() ? EnumSet.allOf(ShownMedium.class) : media;
     }
 
-    private static <E extends Enum<E>> E constant(Class<E> type, String word) {
+    static <E extends Enum<E>> E constant(Class<E> type, String word) {
         return Enum.valueOf(type, word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 

@@ -16,8 +16,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import org.silverwake.cli.text.TableForm;
 import org.silverwake.geo.crs.PointSystem;
 import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.input.Settings;
@@ -457,44 +455,4 @@ public record ScenarioInput(
             ids = List.copyOf(ids);
         }
     }
-
-    /**
-     * What is drawn: one medium for every flow state, the profiles, forms of mercury by themselves and the media in which they
-     * are shown; how tables are written.
-     */
-    public record Outputs(
-            Optional<String> mapMedium,
-            Optional<String> mapGuideline,
-            List<Profile> profiles,
-            Set<ShownForm> forms,
-            Set<ShownMedium> formMedia,
-            TableForm tables) {
-        /** Copies the collections; sets in the order of their constants. */
-        public Outputs {
-            profiles = List.copyOf(profiles);
-            forms = Collections.unmodifiableSet(new TreeSet<>(forms));
-            formMedia = Collections.unmodifiableSet(new TreeSet<>(formMedia));
-        }
-    }
-
-    /** A form of mercury of which pictures can be drawn, in the order in which forms are stacked. */
-    public enum ShownForm {
-        DIVALENT,
-        GRAIN_BOUND,
-        DROPLETS,
-        COMPLEX,
-        ELEMENTAL,
-        METHYL
-    }
-
-    /** A medium in which pictures show a form of mercury. */
-    public enum ShownMedium {
-        WHOLE_WATER,
-        FILTERED_WATER,
-        SUSPENDED_SOLIDS,
-        BED_SEDIMENT
-    }
-
-    /** A profile down the network from a feature or a place to the outlet, or to {@code to}. */
-    public record Profile(String name, String from, Optional<String> to) {}
 }

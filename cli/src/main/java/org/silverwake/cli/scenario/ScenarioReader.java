@@ -158,7 +158,13 @@ public final class ScenarioReader {
                 ReachClassSection.read(classes, guidelines.ownTable(), sources),
                 CorrectionsTable.find(root.atPath("corrections.file"), sources, problems),
                 guidelines,
-                OutputsSection.outputs(root.at("outputs"), mercury, bed.isPresent()),
+                OutputsSection.outputs(
+                        root.at("outputs"),
+                        mercury,
+                        bed.isPresent(),
+                        new SheetsSection(root, sources),
+                        project,
+                        rivers.elevation().isPresent()),
                 root.units().definitions(),
                 sources.files(),
                 problems.warnings());
@@ -236,10 +242,7 @@ public final class ScenarioReader {
                 date.problem("\"" + written + "\" is not a date; give it as YYYY-MM-DD, such as 2026-03-04");
             }
         }
-        String language = root.at("language").text().orElse("en");
-        if (!language.equals("en")) {
-            root.at("language").problem("\"" + language + "\" is not there yet; leave the key out or give en");
-        }
+        String language = root.at("language").choice().orElse("en");
         return new Project(
                 root.at("title").requireText(), root.at("prepared-by").requireText(), day, language);
     }

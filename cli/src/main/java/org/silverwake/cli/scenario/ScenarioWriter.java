@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.silverwake.cli.scenario.Outputs.Profile;
 import org.silverwake.cli.scenario.ScenarioInput.Change;
 import org.silverwake.cli.scenario.ScenarioInput.Column;
 import org.silverwake.cli.scenario.ScenarioInput.DropletClass;
@@ -18,7 +19,6 @@ import org.silverwake.cli.scenario.ScenarioInput.FlowState;
 import org.silverwake.cli.scenario.ScenarioInput.HistoryPlan;
 import org.silverwake.cli.scenario.ScenarioInput.Outlet;
 import org.silverwake.cli.scenario.ScenarioInput.Position;
-import org.silverwake.cli.scenario.ScenarioInput.Profile;
 import org.silverwake.cli.scenario.ScenarioInput.Rivers;
 import org.silverwake.cli.scenario.ScenarioInput.SolidsClass;
 import org.silverwake.geo.crs.PointSystem;
@@ -317,7 +317,9 @@ public final class ScenarioWriter {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeStringField("audience", word(input.outputs().audience()));
         json.writeEndObject();
+        SheetsWriter.write(input.outputs(), json, this::relative);
     }
 
     private String relative(Path file) {

@@ -28,6 +28,9 @@ final class WorkbookPlan {
             "mercury.forms",
             "outputs.forms",
             "outputs.form-media",
+            "sheets.kinds",
+            "sheets.what-to-do",
+            "sheets.whom-to-ask",
             RIVER_COLUMNS + ".missing",
             STATES + ".*.months",
             "history.order",
@@ -42,7 +45,7 @@ final class WorkbookPlan {
             "samples.more.*.columns.*");
 
     /** Lists of maps: their rows have no name. */
-    private static final Set<String> ITEMS = Set.of("rivers.outlets", "outputs.profiles");
+    private static final Set<String> ITEMS = Set.of("rivers.outlets", "outputs.profiles", "backdrop.layers");
 
     /** Given in another way: outlets row by row, sites on their own sheet. */
     private static final Set<String> OTHERWISE = Set.of("rivers.outlets", "sites.more");
@@ -71,6 +74,7 @@ final class WorkbookPlan {
             "water-bodies",
             "reach-classes",
             "outputs.profiles",
+            "backdrop.layers",
             "units",
             "history.changes",
             "field-notes",
@@ -90,6 +94,8 @@ final class WorkbookPlan {
             "date", "project",
             "language", "project",
             "outputs", "project",
+            "sheets", "project",
+            "backdrop", "project",
             "guidelines", "guidelines");
 
     /** Positions in other ways than degrees, shares of forms that are seldom carried, what few field notes hold. */

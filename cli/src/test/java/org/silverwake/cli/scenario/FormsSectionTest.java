@@ -11,9 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.silverwake.cli.scenario.Outputs.ShownForm;
+import org.silverwake.cli.scenario.Outputs.ShownMedium;
 import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
-import org.silverwake.cli.scenario.ScenarioInput.ShownForm;
-import org.silverwake.cli.scenario.ScenarioInput.ShownMedium;
 
 /** Keys and columns of further forms: what is read, and one clear line for what is wrong. */
 class FormsSectionTest {
