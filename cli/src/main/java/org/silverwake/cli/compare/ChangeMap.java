@@ -28,12 +28,12 @@ final class ChangeMap {
     /** How a reach changes; the upper limit is that of the ratio after to before [-]. */
     private enum Change {
         TENTH(0.1, new LineClass("tenth", "Falls to a tenth or less", "#1b1464", 6.4, List.of())),
-        HALF(0.5, new LineClass("half", "Falls to less than a half", "#4a3fa0", 5.2, List.of())),
-        LESS(0.9, new LineClass("less", "Falls by 10 to 50 %", "#8478c9", 4.2, List.of(13.0, 2.5))),
-        SAME(1.1, new LineClass("same", "Changes by less than 10 %", "#9aa7b5", 1.8, List.of())),
+        HALF(0.5, new LineClass("half", "Falls to less than a half", "#3d3390", 5.2, List.of())),
+        LESS(0.9, new LineClass("less", "Falls by 10 to 50 %", "#6256b4", 4.2, List.of(13.0, 2.5))),
+        SAME(1.1, new LineClass("same", "Changes by less than 10 %", "#b4bac2", 2, List.of())),
         MORE(
                 Double.POSITIVE_INFINITY,
-                new LineClass("more", "Rises by 10 % or more", "#b5480b", 5.2, List.of(3.0, 3.0)));
+                new LineClass("more", "Rises by 10 % or more", "#d46c28", 5.2, List.of(3.0, 3.0)));
 
         private final double upTo;
         private final LineClass look;

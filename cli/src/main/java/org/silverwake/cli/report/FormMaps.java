@@ -24,9 +24,9 @@ final class FormMaps {
     /** A ramp of falling lightness from indigo to lavender. */
     private static final List<LineClass> LOOKS = List.of(
             new LineClass("decade-1", "", "#1b1464", 6.4, List.of()),
-            new LineClass("decade-2", "", "#4a3fa0", 5.2, List.of()),
-            new LineClass("decade-3", "", "#8478c9", 4.2, List.of(13.0, 2.5)),
-            new LineClass("decade-4", "", "#b9aee2", 3.4, List.of(6.0, 2.5)));
+            new LineClass("decade-2", "", "#3d3390", 5.2, List.of()),
+            new LineClass("decade-3", "", "#6256b4", 4.2, List.of(13.0, 2.5)),
+            new LineClass("decade-4", "", "#8b80cb", 3.4, List.of(6.0, 2.5)));
 
     private static final int REST = LOOKS.size();
     private static final int UNKNOWN = REST + 1;
@@ -91,7 +91,7 @@ final class FormMaps {
             LineClass look = LOOKS.get(classes.size());
             classes.add(new LineClass(look.key(), words, look.color(), look.width(), look.dash()));
         }
-        classes.add(new LineClass("rest", "Less, or none", "#9aa7b5", 1.8, List.of()));
+        classes.add(new LineClass("rest", "Less, or none", "#b4bac2", 2, List.of()));
         classes.add(ReachShade.NOT_ASSESSED.withLegend("Not assessed"));
         List<String> lines = new ArrayList<>();
         for (int k = 0; k < classes.size(); k++) {

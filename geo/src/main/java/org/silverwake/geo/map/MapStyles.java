@@ -122,8 +122,8 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
-            case GROUP_SMALL -> Symbols.mark("circle", "#ea8f4c", INK, 1.2);
-            case GROUP_MIDDLE -> Symbols.mark("circle", "#c4404a", INK, 1.2);
+            case GROUP_SMALL -> Symbols.mark("circle", "#b85a14", INK, 1.2);
+            case GROUP_MIDDLE -> Symbols.mark("circle", "#9e1f3f", INK, 1.2);
             case GROUP_LARGE -> Symbols.mark("circle", "#2b0a2f", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);

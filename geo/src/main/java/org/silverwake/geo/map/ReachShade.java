@@ -9,19 +9,20 @@ import java.util.Locale;
 /**
  * The looks a reach can have, from far above a guideline to no answer. They differ in lightness, width and dash as well as
  * hue, so that they can be told apart in grey and with any color vision. Own choice: a ramp of falling lightness (CIE L*
- * 10, 27, 45, 66) from plum to orange, a thin pale blue for "below", which must not look like a promise, and greys for no answer.
+ * 8, 21, 35, 49) from plum to orange, a thin blue (61) for "below", which must not look like a promise, and a grey (75) for no
+ * answer, told apart by dash. Steps are at least 12, and the five answers have a contrast of at least 3 to paper (WCAG 2.2, 1.4.11).
  */
 public enum ReachShade {
     FAR_ABOVE("#2b0a2f", 6.4),
-    ABOVE("#7a1049", 5.2),
+    ABOVE("#630d45", 5.2),
     /** May be above, and the low estimate already is. */
-    LIKELY_ABOVE("#c4404a", 4.2, 13.0, 2.5),
-    MAY_BE_ABOVE("#ea8f4c", 3.4, 6.0, 2.5),
-    BELOW("#7fa6d6", 2.2),
-    NOT_ASSESSED("#7c7c7c", 1.6, 4.0, 3.0),
-    NO_WATER("#9a9a9a", 1.6, 0.1, 4.0),
+    LIKELY_ABOVE("#9e1f3f", 4.2, 13.0, 2.5),
+    MAY_BE_ABOVE("#b85a14", 3.4, 6.0, 2.5),
+    BELOW("#6497ce", 2.2),
+    NOT_ASSESSED("#b8b8b8", 2, 4.0, 3.0),
+    NO_WATER("#b8b8b8", 2, 0.1, 4.0),
     /** The value on the map is not one of the reach's class. */
-    DOES_NOT_APPLY("#8c8c8c", 1.6, 10.0, 3.0, 2.0, 3.0);
+    DOES_NOT_APPLY("#b8b8b8", 2, 10.0, 3.0, 2.0, 3.0);
 
     private final String color;
     private final double width;

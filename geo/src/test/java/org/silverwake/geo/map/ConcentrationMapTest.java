@@ -75,7 +75,7 @@ class ConcentrationMapTest {
     @Test
     void greenishIsSeenWhereItIs() {
         assertThat(isGreenish(0x3a9d4f)).isTrue();
-        assertThat(isGreenish(0x7fa6d6)).isFalse();
+        assertThat(isGreenish(0x6497ce)).isFalse();
     }
 
     /** Looks differ in lightness (CIE 1976 L*), neighbors of the ramp by 10 at least; widths fall along it. */
