@@ -12,8 +12,9 @@ import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ScreeningRow;
 
 /** From answers to looks, the same on maps and in layers. */
-final class Shading {
-    private static final double FAR = 10;
+public final class Shading {
+    /** Times the stated factor beyond which "above" is far above [-]. */
+    public static final double FAR = 10;
 
     private Shading() {}
 
