@@ -55,7 +55,7 @@ record Deviation(double everywhere, double places, int unit, int measure) {
                     .screening()
                     .receptors()
                     .forEach(place -> place.reach()
-                            .ifPresent(reach -> hasPlace[linear.units().of(reach)] = true));
+                            .ifPresent(reach -> hasPlace[linear.units().ofPlace(reach)] = true));
         }
 
         void see(int m, int u, double moved, double full) {

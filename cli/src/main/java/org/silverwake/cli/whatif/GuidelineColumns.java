@@ -157,7 +157,7 @@ final class GuidelineColumns {
         json.raw().writeStringField("mark", mark(place.uses()));
         json.raw().writeNumberField("lon", Math.rint(at.longitude() * MILLION) / MILLION);
         json.raw().writeNumberField("lat", Math.rint(at.latitude() * MILLION) / MILLION);
-        json.raw().writeNumberField("reach", units.of(outcome.basin().reachAt(at)));
+        json.raw().writeNumberField("reach", units.ofPlace(outcome.basin().reachAt(at)));
         if (place.people().isPresent()) {
             json.raw().writeNumberField("people", place.people().getAsInt());
         } else {

@@ -46,6 +46,7 @@ final class ReachColumns {
         int n = units.count();
         json.raw().writeObjectFieldStart("reaches");
         json.raw().writeNumberField("count", n);
+        json.raw().writeNumberField("drawn", units.drawn());
         json.texts("id", ids());
         Map<String, Integer> names = new LinkedHashMap<>();
         json.numbers(
@@ -55,9 +56,14 @@ final class ReachColumns {
                         .map(name -> names.computeIfAbsent(name, k -> names.size()))
                         .orElse(-1));
         json.texts("names", names.keySet());
-        json.numbers("meters", n, u -> (int) Math.round(Arrays.stream(units.parts(u))
-                .mapToDouble(outcome.basin().table()::length)
-                .sum()));
+        json.numbers(
+                "meters",
+                n,
+                u -> u >= units.drawn()
+                        ? 0
+                        : (int) Math.round(Arrays.stream(units.parts(u))
+                                .mapToDouble(outcome.basin().table()::length)
+                                .sum()));
         json.numbers("below", n, this::below);
         json.numbers(
                 "kind", n, u -> outcome.basin().table().kind(units.first(u)).ordinal());
@@ -92,19 +98,25 @@ final class ReachColumns {
         List<String> ids = new ArrayList<>();
         Map<String, Integer> pieces = new LinkedHashMap<>();
         Map<String, Integer> of = new LinkedHashMap<>();
-        for (int u = 0; u < units.count(); u++) {
+        for (int u = 0; u < units.drawn(); u++) {
             of.merge(first(u).part().featureId(), 1, Integer::sum);
         }
-        for (int u = 0; u < units.count(); u++) {
+        for (int u = 0; u < units.drawn(); u++) {
             String feature = first(u).part().featureId();
             int piece = pieces.merge(feature, 1, Integer::sum);
             ids.add(!hidden ? first(u).id() : of.get(feature) == 1 ? feature : feature + "." + piece);
+        }
+        for (int u = units.drawn(); u < units.count(); u++) {
+            ids.add(ids.get(units.of(units.first(u))));
         }
         return ids;
     }
 
     /** Of several reaches the one that takes most. */
     private int below(int unit) {
+        if (unit >= units.drawn()) {
+            return -1;
+        }
         RiverNetwork network = outcome.basin().network();
         int node = network.toNode(units.last(unit));
         int below = -1;
@@ -125,10 +137,10 @@ final class ReachColumns {
         json.raw().writeArrayFieldStart("classes");
         for (var group : outcome.classes().groups()) {
             BitSet own = new BitSet();
-            group.reaches().forEach(r -> own.set(units.of(r)));
+            group.reaches().forEach(own::set);
             json.raw().writeStartObject();
             json.raw().writeStringField("name", group.name());
-            json.runs("reaches", own);
+            json.runs("reaches", units.of(own));
             json.raw().writeEndObject();
         }
         json.raw().writeEndArray();
@@ -136,14 +148,17 @@ final class ReachColumns {
 
     private void lines() throws IOException {
         List<List<RiverMap.Reach>> of = new ArrayList<>();
-        for (int u = 0; u < units.count(); u++) {
+        for (int u = 0; u < units.drawn(); u++) {
             of.add(Arrays.stream(units.parts(u))
                     .mapToObj(outcome.basin()::reach)
                     .toList());
         }
         List<Lines.Line> lines = Lines.of(of);
         json.raw().writeNumberField("degree", UNIT);
-        json.numbers("size", units.count(), u -> lines.get(u).points().size());
+        json.numbers(
+                "size",
+                units.count(),
+                u -> u < lines.size() ? lines.get(u).points().size() : 0);
         json.raw().writeArrayFieldStart("points");
         long x = 0;
         long y = 0;

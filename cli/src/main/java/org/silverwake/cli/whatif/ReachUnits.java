@@ -6,7 +6,9 @@ package org.silverwake.cli.whatif;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
@@ -17,15 +19,26 @@ import org.silverwake.model.screening.ReachValues;
 
 /**
  * What the page shows as a reach. On a public page cuts that a site alone made are taken out, so that no reach begins where a
- * single site is; such a stretch has the largest value of its parts. Parts are reaches of the network; units are in downstream order.
+ * single site is; such a stretch has the largest value of its parts. A place in it keeps the answer of its own part, which for that
+ * is a unit more, without a line, behind those that are drawn. Parts are reaches of the network; drawn units are in downstream order.
  */
 final class ReachUnits {
     private final int[] unitOf;
+    private final int drawn;
     private final List<int[]> parts;
+    private final Map<Integer, Integer> ofPlaces = new HashMap<>();
 
-    private ReachUnits(int[] unitOf, List<int[]> parts) {
+    private ReachUnits(int[] unitOf, List<int[]> parts, List<Integer> places) {
         this.unitOf = unitOf;
-        this.parts = parts;
+        this.drawn = parts.size();
+        this.parts = new ArrayList<>(parts);
+        for (int reach : places) {
+            boolean alone = parts.get(unitOf[reach]).length == 1;
+            if (!alone && !ofPlaces.containsKey(reach)) {
+                ofPlaces.put(reach, this.parts.size());
+                this.parts.add(new int[] {reach});
+            }
+        }
     }
 
     static ReachUnits of(Outcome outcome, Audience audience) {
@@ -48,6 +61,9 @@ final class ReachUnits {
                 unitOf,
                 found.stream()
                         .map(own -> own.stream().mapToInt(r -> r).toArray())
+                        .toList(),
+                outcome.basin().points("place").stream()
+                        .map(outcome.basin()::reachAt)
                         .toList());
     }
 
@@ -93,6 +109,16 @@ final class ReachUnits {
         return parts.size();
     }
 
+    /** Number of those that are drawn, which come first [-]. */
+    int drawn() {
+        return drawn;
+    }
+
+    /** The unit whose answers are those of a place on a reach. */
+    int ofPlace(int reach) {
+        return ofPlaces.getOrDefault(reach, unitOf[reach]);
+    }
+
     /** Reaches of a unit, downstream. */
     int[] parts(int unit) {
         return parts.get(unit).clone();
@@ -109,7 +135,7 @@ final class ReachUnits {
         return own[own.length - 1];
     }
 
-    /** The unit of a reach. */
+    /** The drawn unit of a reach. */
     int of(int reach) {
         return unitOf[reach];
     }
@@ -117,7 +143,9 @@ final class ReachUnits {
     /** Units of reaches. */
     BitSet of(BitSet reaches) {
         BitSet units = new BitSet();
-        reaches.stream().map(r -> unitOf[r]).forEach(units::set);
+        for (int u = 0; u < count(); u++) {
+            units.set(u, Arrays.stream(parts.get(u)).anyMatch(reaches::get));
+        }
         return units;
     }
 

@@ -33,48 +33,74 @@ final class Spots {
         this.responses = responses;
     }
 
-    /** Spots that stay; at least one. */
+    /** Spots that stay, in their order; at least one. */
     List<Integer> kept() {
         List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < spots; i++) {
             kept.add(i);
         }
         for (int i = spots - 1; i >= 0 && kept.size() > 1; i--) {
-            Integer spot = i;
-            kept.remove(spot);
-            if (!isCovered(i, kept)) {
-                kept.add(spot);
+            List<Integer> others = new ArrayList<>(kept);
+            others.remove(Integer.valueOf(i));
+            if (isCovered(i, others)) {
+                kept = others;
             }
         }
-        kept.sort(null);
         return kept;
     }
 
     private boolean isCovered(int spot, List<Integer> others) {
         for (int c = 0; c < columns; c++) {
             int column = c;
-            if (others.stream().noneMatch(other -> isAtMost(column, spot, other))) {
+            if (others.stream().noneMatch(other -> isAtMost(column, spot, other, other))
+                    && !isBetween(column, spot, others)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Whether one spot is nowhere above another: contributors go from nothing to what they release now. */
-    private boolean isAtMost(int column, int spot, int other) {
-        double least = (double) at(base, column, other) - at(base, column, spot);
-        double slack = at(base, column, spot);
+    /** Whether some spot above and some spot below it on the way, mixed, are nowhere under it. */
+    private boolean isBetween(int column, int spot, List<Integer> others) {
+        int next = 0;
+        while (next < others.size() && others.get(next) < spot) {
+            next++;
+        }
+        if (next == 0 || next == others.size()) {
+            return false;
+        }
+        int first = others.get(0);
+        int last = others.get(others.size() - 1);
+        int above = others.get(next - 1);
+        int below = others.get(next);
+        return isAtMost(column, spot, first, last)
+                || isAtMost(column, spot, above, below)
+                || isAtMost(column, spot, first, below)
+                || isAtMost(column, spot, above, last);
+    }
+
+    /** Whether a spot is nowhere above some mixture of two others, so that one of the two is always as large. */
+    private boolean isAtMost(int column, int spot, int one, int other) {
+        double[] mixture = {0, 1};
+        narrow(mixture, at(base, column, spot), at(base, column, one), at(base, column, other));
         for (float[] response : responses) {
-            least += Math.min(0, (double) at(response, column, other) - at(response, column, spot));
+            narrow(mixture, at(response, column, spot), at(response, column, one), at(response, column, other));
         }
-        if (least >= 0) {
-            return true;
+        return mixture[0] <= mixture[1];
+    }
+
+    /** Narrows the part of one in a mixture with another to where the mixture is at least a value. */
+    private static void narrow(double[] mixture, float value, float one, float other) {
+        double wanted = value * (1 - ROUNDING);
+        double slope = (double) one - other;
+        double missing = wanted - other;
+        if (slope > 0) {
+            mixture[0] = Math.max(mixture[0], missing / slope);
+        } else if (slope < 0) {
+            mixture[1] = Math.min(mixture[1], missing / slope);
+        } else if (missing > 0) {
+            mixture[1] = -1;
         }
-        for (float[] response : responses) {
-            // the shortfall counts against what is there when the levers are where it is worst
-            slack += (double) at(response, column, other) < at(response, column, spot) ? at(response, column, spot) : 0;
-        }
-        return -least <= ROUNDING * slack;
     }
 
     private float at(float[] values, int column, int spot) {
