@@ -19,7 +19,7 @@ public final class Shading {
     private Shading() {}
 
     /** Classes in the order of the legend, with the one of reaches to which a value does not apply, if there are any. */
-    static List<LineClass> classes(double factor, boolean isSomewhereLeftOut) {
+    public static List<LineClass> classes(double factor, boolean isSomewhereLeftOut) {
         List<LineClass> classes = new ArrayList<>(classes(factor));
         if (isSomewhereLeftOut) {
             classes.add(ReachShade.DOES_NOT_APPLY.withLegend("This value does not apply here"));

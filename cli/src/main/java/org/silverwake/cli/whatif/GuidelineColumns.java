@@ -7,11 +7,13 @@ import java.io.IOException;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import org.silverwake.cli.report.Shading;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
@@ -66,6 +68,11 @@ final class GuidelineColumns {
         json.raw().writeStringField("averagingWords", observable.averaging().words());
         json.raw().writeBooleanField("isOneForAllStates", observable.averaging().isOneForAllStates());
         json.raw().writeNumberField("factor", screening.rule().factor(observable.medium()));
+        json.texts(
+                "legend",
+                Shading.classes(screening.rule().factor(observable.medium()), true).stream()
+                        .map(LineClass::legend)
+                        .toList());
         json.raw().writeStringField("protects", guideline.protects());
         json.raw().writeStringField("source", guideline.source().words());
         json.raw().writeStringField("checked", guideline.checked().word());

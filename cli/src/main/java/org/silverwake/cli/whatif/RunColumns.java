@@ -18,6 +18,7 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.model.input.Setting;
 import org.silverwake.model.input.SettingList;
@@ -158,6 +159,24 @@ final class RunColumns {
         return units.whole(dry);
     }
 
+    /** Looks by key; words that stand beside them are each guideline's, since factors differ. */
+    private void shades() throws IOException {
+        json.raw().writeArrayFieldStart("shades");
+        for (LineClass shade : Shading.classes(1, true)) {
+            json.raw().writeStartObject();
+            json.raw().writeStringField("key", shade.key());
+            json.raw().writeStringField("color", shade.color());
+            json.raw().writeNumberField("width", shade.width());
+            json.raw().writeArrayFieldStart("dash");
+            for (double length : shade.dash()) {
+                json.raw().writeNumber(length);
+            }
+            json.raw().writeEndArray();
+            json.raw().writeEndObject();
+        }
+        json.raw().writeEndArray();
+    }
+
     private void codes() throws IOException {
         ScreeningRule rule = outcome.screening().rule();
         json.raw().writeObjectFieldStart("rule");
@@ -166,6 +185,7 @@ final class RunColumns {
         json.raw().writeNumberField("boundsRatio", rule.boundsRatio());
         json.raw().writeNumberField("farAbove", Shading.FAR);
         json.raw().writeEndObject();
+        shades();
         List<String> answers = new ArrayList<>();
         for (Answer answer : Answer.values()) {
             answers.add(answer.words());
