@@ -350,6 +350,13 @@ public final class Propagator {
         System.arraycopy(from, next + 2 * feeders, sPhi2, 0, feeders);
     }
 
+    /** Carries the loads of all members through the prepared stretch; arrays as {@link #apply} has them, state by state [kg/s, kg]. */
+    public void applyAll(double[] loadIn, double[] source, double[] loadOut, double[] loadTime, int members) {
+        for (int m = 0; m < members; m++) {
+            apply(loadIn, source, loadOut, loadTime, m, members);
+        }
+    }
+
     /**
      * Carries one member's loads through the prepared stretch. State i lies at {@code offset + i * stride} of every array.
      *

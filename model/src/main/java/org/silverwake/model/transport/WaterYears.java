@@ -27,11 +27,8 @@ final class WaterYears {
     private final int reaches;
     private final int variants;
     private final int members;
-    private final double[][][] now;
     private final double[][][] mean;
     private final double[][][] worst;
-    private final double[][] sum;
-    private final boolean[] wet;
     private final double[] wetShare;
     private final YearBand[] meanYears;
     private final YearBand[] worstYears;
@@ -54,11 +51,8 @@ final class WaterYears {
                 rise[k][form] = parts.get(k).weight(layout, form, 1) - atNone[k][form];
             }
         }
-        this.now = new double[input.stateCount()][n][variants];
         this.mean = new double[n][variants][reaches];
         this.worst = new double[n][variants][reaches];
-        this.sum = new double[n][variants];
-        this.wet = new boolean[input.stateCount()];
         this.wetShare = new double[reaches];
         this.meanYears = new YearBand[n];
         this.worstYears = new YearBand[n];
@@ -83,56 +77,63 @@ final class WaterYears {
         }
     }
 
-    /** Looks at a cell's head and end, in still water at its mixed water alone; the reach keeps the largest. */
-    void pass(CellRates rates, StateHydraulics water, int c, double[] head, double[] end) {
-        if (!water.isStill(c)) {
-            look(rates, water.state(), c, head, water.head(c), true);
-        }
-        if (!water.isThrough(c)) {
-            look(rates, water.state(), c, end, water.end(c), false);
-        }
-    }
+    /** Looks at one part of the network, for one thread; it writes to the reaches of its part alone. */
+    final class Look {
+        private final double[][][] now = new double[hydraulics.stateCount()][parts][variants];
+        private final double[][] sum = new double[parts][variants];
+        private final boolean[] wet = new boolean[hydraulics.stateCount()];
 
-    private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
-        if (!(discharge > 0)) {
-            return;
+        /** Looks at a cell's head and end, in still water at its mixed water alone; the reach keeps the largest. */
+        void pass(CellRates rates, StateHydraulics water, int c, double[] head, double[] end) {
+            if (!water.isStill(c)) {
+                look(rates, water.state(), c, head, water.head(c), true);
+            }
+            if (!water.isThrough(c)) {
+                look(rates, water.state(), c, end, water.end(c), false);
+            }
         }
-        wet[state] = true;
-        NearBank bank = nearBank.get(state);
-        boolean marked = bank.isMarked(cells.reach(c));
-        for (double[] of : sum) {
-            Arrays.fill(of, 0);
-        }
-        for (int form = 0; form < layout.count(); form++) {
-            double filtered = rates.filtered(c, form);
-            for (int k = 0; k < sum.length; k++) {
-                double weight = atNone[k][form] + rise[k][form] * filtered;
-                for (int v = 0; v < variants && weight > 0; v++) {
-                    double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
-                    if (marked) {
-                        value += atHead ? bank.head(c, form, v) : bank.end(c, form, v);
+
+        private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
+            if (!(discharge > 0)) {
+                return;
+            }
+            wet[state] = true;
+            NearBank bank = nearBank.get(state);
+            boolean marked = bank.isMarked(cells.reach(c));
+            for (double[] of : sum) {
+                Arrays.fill(of, 0);
+            }
+            for (int form = 0; form < layout.count(); form++) {
+                double filtered = rates.filtered(c, form);
+                for (int k = 0; k < sum.length; k++) {
+                    double weight = atNone[k][form] + rise[k][form] * filtered;
+                    for (int v = 0; v < variants && weight > 0; v++) {
+                        double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
+                        if (marked) {
+                            value += atHead ? bank.head(c, form, v) : bank.end(c, form, v);
+                        }
+                        sum[k][v] += weight * value;
                     }
-                    sum[k][v] += weight * value;
+                }
+            }
+            for (int k = 0; k < sum.length; k++) {
+                for (int v = 0; v < variants; v++) {
+                    now[state][k][v] = Math.max(now[state][k][v], sum[k][v]);
                 }
             }
         }
-        for (int k = 0; k < sum.length; k++) {
-            for (int v = 0; v < variants; v++) {
-                now[state][k][v] = Math.max(now[state][k][v], sum[k][v]);
-            }
-        }
-    }
 
-    /** Ends a reach in a flow state of a step. */
-    void leave(int reach, int state, double weight, double duration) {
-        double share = weight * duration / Quantity.SECONDS_PER_YEAR;
-        wetShare[reach] += wet[state] ? share : 0;
-        wet[state] = false;
-        for (int k = 0; k < parts; k++) {
-            for (int v = 0; v < variants; v++) {
-                mean[k][v][reach] += share * now[state][k][v];
-                worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
-                now[state][k][v] = 0;
+        /** Ends a reach in a flow state of a step. */
+        void leave(int reach, int state, double weight, double duration) {
+            double share = weight * duration / Quantity.SECONDS_PER_YEAR;
+            wetShare[reach] += wet[state] ? share : 0;
+            wet[state] = false;
+            for (int k = 0; k < parts; k++) {
+                for (int v = 0; v < variants; v++) {
+                    mean[k][v][reach] += share * now[state][k][v];
+                    worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
+                    now[state][k][v] = 0;
+                }
             }
         }
     }
