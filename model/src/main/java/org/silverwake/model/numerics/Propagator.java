@@ -48,6 +48,12 @@ public final class Propagator {
     private final double[] weight = new double[TERMS];
     private final double[] weight1 = new double[TERMS];
     private final double[] weight2 = new double[TERMS];
+    private final double[] own;
+
+    /** The numbers of the stretch in use, laid out as {@link #keep} has them: own ones, or kept ones where they lie. */
+    private double[] numbers;
+
+    private int start;
 
     /**
      * A propagator.
@@ -71,6 +77,8 @@ public final class Propagator {
         this.p = new double[core * core];
         this.power = new double[core * core];
         this.work = new double[core * core];
+        this.own = new double[keptSize()];
+        this.numbers = own;
     }
 
     /** Number of states [-]: core first, then feeders. */
@@ -116,6 +124,7 @@ public final class Propagator {
                 e[0] = StrictMath.exp(rates[offset] * step);
             }
         }
+        use();
     }
 
     /**
@@ -150,6 +159,7 @@ public final class Propagator {
                 g2[k * core + i] = residence * g[k * core + i];
             }
         }
+        use();
     }
 
     /** Columns of (I - A T)^-1: what of each core state flows out as what. Flowing out is a leak of 1/T, here times T. */
@@ -324,30 +334,32 @@ public final class Propagator {
         return 3 * core * core + 3 * core * feeders + 3 * feeders;
     }
 
-    /** Keeps the prepared stretch's numbers (mixed units [-] to [s2]) in an array at an index; {@link #takeUp} brings it back. */
-    public void keep(double[] into, int at) {
-        int next = at;
+    private void use() {
+        int next = 0;
         for (double[] part : new double[][] {e, phi, phi2, f, g, g2, s, sPhi, sPhi2}) {
-            System.arraycopy(part, 0, into, next, part.length);
+            System.arraycopy(part, 0, own, next, part.length);
             next += part.length;
         }
+        numbers = own;
+        start = 0;
     }
 
-    /** Takes up a stretch kept before, its numbers [as kept] at an index. */
+    /** Keeps the prepared stretch's numbers (mixed units [-] to [s2]) in an array at an index; {@link #takeUp} brings it back. */
+    public void keep(double[] into, int at) {
+        System.arraycopy(numbers, start, into, at, own.length);
+    }
+
+    /** Takes up a stretch kept before, its numbers [as kept] at an index; they are read where they lie, not copied. */
     public void takeUp(double[] from, int at) {
-        int square = core * core;
-        int strip = core * feeders;
-        System.arraycopy(from, at, e, 0, square);
-        System.arraycopy(from, at + square, phi, 0, square);
-        System.arraycopy(from, at + 2 * square, phi2, 0, square);
-        int next = at + 3 * square;
-        System.arraycopy(from, next, f, 0, strip);
-        System.arraycopy(from, next + strip, g, 0, strip);
-        System.arraycopy(from, next + 2 * strip, g2, 0, strip);
-        next += 3 * strip;
-        System.arraycopy(from, next, s, 0, feeders);
-        System.arraycopy(from, next + feeders, sPhi, 0, feeders);
-        System.arraycopy(from, next + 2 * feeders, sPhi2, 0, feeders);
+        numbers = from;
+        start = at;
+    }
+
+    /** Carries the loads of all members through the prepared stretch; arrays as {@link #apply} has them, state by state [kg/s, kg]. */
+    public void applyAll(double[] loadIn, double[] source, double[] loadOut, double[] loadTime, int members) {
+        for (int m = 0; m < members; m++) {
+            apply(loadIn, source, loadOut, loadTime, m, members);
+        }
     }
 
     /**
@@ -361,30 +373,37 @@ public final class Propagator {
      * @param stride distance between its states
      */
     public void apply(double[] loadIn, double[] source, double[] loadOut, double[] loadTime, int offset, int stride) {
+        double[] n = numbers;
+        int square = core * core;
+        int strip = core * feeders;
         for (int i = 0; i < core; i++) {
             double out = 0;
             double time = 0;
+            int at = start + i * core;
             for (int m = 0; m < core; m++) {
                 double w = loadIn[offset + m * stride];
                 double b = source[offset + m * stride];
-                out += e[i * core + m] * w + phi[i * core + m] * b;
-                time += phi[i * core + m] * w + phi2[i * core + m] * b;
+                out += n[at + m] * w + n[at + square + m] * b;
+                time += n[at + square + m] * w + n[at + 2 * square + m] * b;
             }
+            at = start + 3 * square + i;
             for (int k = 0; k < feeders; k++) {
                 double w = loadIn[offset + (core + k) * stride];
                 double b = source[offset + (core + k) * stride];
-                out += f[k * core + i] * w + g[k * core + i] * b;
-                time += g[k * core + i] * w + g2[k * core + i] * b;
+                out += n[at] * w + n[at + strip] * b;
+                time += n[at + strip] * w + n[at + 2 * strip] * b;
+                at += core;
             }
             loadOut[offset + i * stride] = out;
             loadTime[offset + i * stride] = time;
         }
+        int lone = start + 3 * square + 3 * strip;
         for (int k = 0; k < feeders; k++) {
             int at = offset + (core + k) * stride;
             double w = loadIn[at];
             double b = source[at];
-            loadOut[at] = s[k] * w + sPhi[k] * b;
-            loadTime[at] = sPhi[k] * w + sPhi2[k] * b;
+            loadOut[at] = n[lone + k] * w + n[lone + feeders + k] * b;
+            loadTime[at] = n[lone + feeders + k] * w + n[lone + 2 * feeders + k] * b;
         }
     }
 
@@ -402,27 +421,33 @@ public final class Propagator {
      */
     public void applyTransposed(
             double[] perOut, double[] perTime, double[] perIn, double[] perSource, int offset, int stride) {
+        double[] n = numbers;
+        int square = core * core;
+        int strip = core * feeders;
+        int lone = start + 3 * square + 3 * strip;
         for (int m = 0; m < core; m++) {
             double in = 0;
             double from = 0;
             for (int i = 0; i < core; i++) {
                 double a = perOut[offset + i * stride];
                 double t = perTime[offset + i * stride];
-                in += e[i * core + m] * a + phi[i * core + m] * t;
-                from += phi[i * core + m] * a + phi2[i * core + m] * t;
+                int at = start + i * core + m;
+                in += n[at] * a + n[at + square] * t;
+                from += n[at + square] * a + n[at + 2 * square] * t;
             }
             perIn[offset + m * stride] = in;
             perSource[offset + m * stride] = from;
         }
         for (int k = 0; k < feeders; k++) {
             int at = offset + (core + k) * stride;
-            double in = s[k] * perOut[at] + sPhi[k] * perTime[at];
-            double from = sPhi[k] * perOut[at] + sPhi2[k] * perTime[at];
+            double in = n[lone + k] * perOut[at] + n[lone + feeders + k] * perTime[at];
+            double from = n[lone + feeders + k] * perOut[at] + n[lone + 2 * feeders + k] * perTime[at];
             for (int i = 0; i < core; i++) {
                 double a = perOut[offset + i * stride];
                 double t = perTime[offset + i * stride];
-                in += f[k * core + i] * a + g[k * core + i] * t;
-                from += g[k * core + i] * a + g2[k * core + i] * t;
+                int fed = start + 3 * square + k * core + i;
+                in += n[fed] * a + n[fed + strip] * t;
+                from += n[fed + strip] * a + n[fed + 2 * strip] * t;
             }
             perIn[at] = in;
             perSource[at] = from;

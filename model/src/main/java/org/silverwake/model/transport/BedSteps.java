@@ -5,6 +5,7 @@ package org.silverwake.model.transport;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.silverwake.model.numerics.Propagator;
 
 /**
@@ -16,15 +17,15 @@ final class BedSteps {
     private static final double WORTH = 1e-12;
 
     private final BedWater over;
-    private final List<Kind> kinds;
     private final int kept;
     private final double[][] water;
     private final double[][] bed;
     private final double[][] methylation;
     private final double[][] enough;
-    private final BedCell cell;
-    private final double[] bedRates;
-    private final Propagator maker;
+    private final double[][] weight;
+    private final int[][] active;
+    private final double[] duration;
+    private final double[][] releases;
 
     /**
      * A kind of step.
@@ -44,20 +45,38 @@ final class BedSteps {
 
     BedSteps(BedWater over, List<Kind> kinds) {
         this.over = over;
-        this.kinds = List.copyOf(kinds);
-        this.cell = over.cell();
-        this.maker = over.rates(0).propagator();
-        this.kept = maker.keptSize();
-        this.bedRates = new double[maker.rateCount()];
+        this.kept = over.rates(0).propagator().keptSize();
         int cells = over.cells().count();
-        this.water = new double[over.input().stateCount()][cells * kept];
+        int states = over.input().stateCount();
+        this.water = new double[states][cells * kept];
         this.bed = new double[kinds.size()][cells * kept];
         this.methylation = new double[kinds.size()][cells];
         this.enough = new double[kinds.size()][cells];
-        for (double[] each : methylation) {
-            Arrays.fill(each, 1);
+        this.weight = new double[kinds.size()][];
+        this.active = new int[kinds.size()][];
+        this.duration = kinds.stream().mapToDouble(Kind::duration).toArray();
+        for (int k = 0; k < weight.length; k++) {
+            double[] of = kinds.get(k).weights();
+            weight[k] = of;
+            active[k] = IntStream.range(0, states).filter(s -> of[s] > 0).toArray();
         }
-        for (int c = 0; c < cells; c++) {
+        this.releases = new double[states][];
+        Arrays.setAll(releases, over::releases);
+    }
+
+    /** What makes cells ready; one for each thread. */
+    Maker maker() {
+        return new Maker();
+    }
+
+    /** Makes cells ready, for one thread; it writes to what is kept of its cells alone. */
+    final class Maker {
+        private final BedCell cell = over.cell();
+        private final Propagator propagator = over.rates(0).propagator();
+        private final double[] bedRates = new double[propagator.rateCount()];
+
+        /** Makes a cell ready for an era, methylation as it is stated. */
+        void prepare(int c) {
             cell.take(c);
             for (int s = 0; s < water.length; s++) {
                 if (over.water().get(s).isWet(c)) {
@@ -65,36 +84,31 @@ final class BedSteps {
                 }
             }
             for (int k = 0; k < bed.length; k++) {
-                prepareBed(c, k);
-                enough[k][c] = over.heldBackAbove(cell, c, kinds.get(k).weights());
+                methylation[k][c] = 1;
+                bed(c, k);
+                enough[k][c] = over.heldBackAbove(cell, c, weight[k]);
             }
         }
-    }
 
-    private void prepareBed(int c, int k) {
-        cell.weigh(kinds.get(k).weights(), methylation[k][c]);
-        cell.fill(bedRates);
-        maker.prepare(bedRates, 0, kinds.get(k).duration());
-        maker.keep(bed[k], c * kept);
-    }
-
-    /** Holds methylation back as the exchangeable mercury of each cell's bed asks [kg], once a year. */
-    void holdBack(double[] exchangeable) {
-        if (over.exchange().methylation().isEmpty()) {
-            return;
+        private void bed(int c, int k) {
+            cell.weigh(weight[k], methylation[k][c]);
+            cell.fill(bedRates);
+            propagator.prepare(bedRates, 0, duration[k]);
+            propagator.keep(bed[k], c * kept);
         }
-        for (int c = 0; c < methylation[0].length; c++) {
-            double most = exchangeable[c];
+
+        /** Holds methylation back as the exchangeable mercury of a cell's bed asks [kg], once a year. */
+        void holdBack(int c, double exchangeable) {
             boolean taken = false;
-            for (int k = 0; k < kinds.size(); k++) {
-                double next = most > enough[k][c] ? enough[k][c] / most : 1;
+            for (int k = 0; k < bed.length; k++) {
+                double next = exchangeable > enough[k][c] ? enough[k][c] / exchangeable : 1;
                 if (Math.abs(next - methylation[k][c]) > WORTH) {
                     if (!taken) {
                         cell.take(c);
                         taken = true;
                     }
                     methylation[k][c] = next;
-                    prepareBed(c, k);
+                    bed(c, k);
                 }
             }
         }
@@ -110,8 +124,23 @@ final class BedSteps {
         into.takeUp(bed[kind], c * kept);
     }
 
-    /** Kinds of steps. */
-    List<Kind> kinds() {
-        return kinds;
+    /** Weight of each flow state in a kind of step [-]. */
+    double[] weight(int kind) {
+        return weight[kind];
+    }
+
+    /** Flow states of some weight in a kind of step. */
+    int[] active(int kind) {
+        return active[kind];
+    }
+
+    /** How long a kind of step lasts [s]. */
+    double duration(int kind) {
+        return duration[kind];
+    }
+
+    /** Releases and headwater background of a flow state [kg/s], as {@link BedWater#releases} has them. */
+    double[] releases(int state) {
+        return releases[state];
     }
 }

@@ -162,6 +162,11 @@ final class BedWater {
         }
     }
 
+    /** What the water of a state takes up at a cell's head to hold the rated background solids [kg/s]. */
+    double takenUp(int state, int c) {
+        return background.get(state).takenUp(c);
+    }
+
     /** Adds to a cell's load what its water takes up at its head to hold the rated background solids. */
     void takeUp(StateLoads loads, int state, int c, double[] load) {
         int at = exchangeable * members + members - 1;

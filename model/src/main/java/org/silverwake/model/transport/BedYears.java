@@ -4,12 +4,10 @@
 package org.silverwake.model.transport;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.numerics.NumericalException;
-import org.silverwake.model.numerics.Propagator;
 import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.SiteRelease;
 import org.silverwake.model.water.Cells;
@@ -39,18 +37,9 @@ public final class BedYears {
     private final double[] stock;
     private final List<BedSteps.Kind> kinds = new ArrayList<>();
     private final List<Integer> kindOf = new ArrayList<>();
-    private YearBudget budget;
-    private final Propagator propagator;
-    private final double[][] load;
-    private final double[] source;
-    private final double[] out;
-    private final double[] time;
-    private final double[] brought;
-    private final double[] after;
-    private final double[] held;
     private final double[] yearMean;
-    private final List<HeadLoads> arriving = new ArrayList<>();
-
+    private final NetworkParts parts;
+    private final List<BedPart> beds = new ArrayList<>();
     private final HeldBack heldBack;
 
     private BedYears(TransportInput input, Cells cells, History history, HeldBack heldBack) {
@@ -65,24 +54,20 @@ public final class BedYears {
         this.width = forms * members;
         this.water = new ArrayList<>();
         this.background = new ArrayList<>();
+        RiverNetwork network = input.hydraulics().reaches().network();
+        List<HeadLoads> arriving = new ArrayList<>();
         for (int s = 0; s < states; s++) {
             StateHydraulics flow = StateHydraulics.of(input.hydraulics(), cells, s);
             water.add(flow);
-            arriving.add(new HeadLoads(
-                    input.hydraulics().reaches().network(), input.hydraulics().water(s), width));
+            arriving.add(new HeadLoads(network, input.hydraulics().water(s), width));
             background.add(BackgroundSweep.run(input, cells, flow));
         }
         this.stock = new double[cells.count() * width];
-        this.budget = new YearBudget(members);
-        this.propagator = new Propagator(input.layout().core(), input.layout().feeders());
-        this.load = new double[states][width];
-        this.source = new double[width];
-        this.out = new double[width];
-        this.time = new double[width];
-        this.brought = new double[width];
-        this.after = new double[width];
-        this.held = new double[width];
         this.yearMean = new double[stock.length];
+        this.parts = NetworkParts.of(network, cells);
+        for (int p = 0; p < parts.count(); p++) {
+            beds.add(new BedPart(input, cells, parts.reaches(p), arriving, stock, yearMean));
+        }
         steps();
     }
 
@@ -104,7 +89,13 @@ public final class BedYears {
 
     static YearsResult run(
             TransportInput input, Cells cells, History history, List<SampledPart> parts, HeldBack heldBack) {
-        return new BedYears(input, cells, history, heldBack).run(parts);
+        int threads = Runtime.getRuntime().availableProcessors();
+        return new BedYears(input, cells, history, heldBack).run(parts, threads);
+    }
+
+    /** The same with a number of threads [-]; results do not depend on it. */
+    static YearsResult run(SteadyResult steady, History history, List<SampledPart> parts, int threads) {
+        return new BedYears(steady.input(), steady.cells(), history, HeldBack.forgotten()).run(parts, threads);
     }
 
     private void steps() {
@@ -135,49 +126,59 @@ public final class BedYears {
         }
     }
 
-    private YearsResult run(List<SampledPart> parts) {
-        YearsResult result = new YearsResult(input, cells, history.years(), parts);
-        int era = -1;
-        BedWater over = null;
-        BedSteps steps = null;
-        List<double[]> releases = new ArrayList<>();
-        YearBudget total = budget;
-        for (int year = 0; year < history.years(); year++) {
-            if (era + 1 < history.eras().size() && history.eras().get(era + 1).from() == year) {
-                era++;
-                TransportInput now = during(history.eras().get(era));
-                over = new BedWater(now, bed, cells, water, background, BedSolids.run(now, bed, cells, water));
-                steps = new BedSteps(over, kinds);
-                if (year == 0) {
-                    begin(over);
+    private YearsResult run(List<SampledPart> sampled, int threads) {
+        YearsResult result = new YearsResult(input, cells, history.years(), sampled);
+        try (PartSteps turns = new PartSteps(parts, threads)) {
+            int era = -1;
+            BedWater over = null;
+            YearBudget total = new YearBudget(members);
+            for (int year = 0; year < history.years(); year++) {
+                if (era + 1 < history.eras().size()
+                        && history.eras().get(era + 1).from() == year) {
+                    era++;
+                    TransportInput now = during(history.eras().get(era));
+                    over = new BedWater(now, bed, cells, water, background, BedSolids.run(now, bed, cells, water));
+                    enter(over, result.water(), turns);
+                    if (year == 0) {
+                        fill(over);
+                        total.begin(stock);
+                    }
                 }
-                result.water().era(nearBank(over));
-                releases.clear();
-                for (int s = 0; s < states; s++) {
-                    releases.add(over.releases(s));
-                }
+                YearBudget budget = total.next();
+                result.water().newYear();
+                year(over, turns);
+                budget.sum(beds.stream().map(BedPart::budget).toList());
+                budget.setStore(stock);
+                total = total.plus(budget);
+                result.endYear(year, over, yearMean, stock, total, closure(year, budget, total));
             }
-            BedWater now = over;
-            steps.holdBack(heldBack.year(cells.count(), c -> now.exchangeable(stock, c * width)));
-            budget = total.next();
-            result.water().newYear();
-            Arrays.fill(yearMean, 0);
-            for (int kind : kindOf) {
-                step(over, steps, releases, kind, result);
-            }
-            budget.setStore(stock);
-            total = total.plus(budget);
-            double closure = Math.max(budget.closure(), total.closure());
-            if (!(closure <= CLOSURE)) {
-                throw new NumericalException(
-                        "year " + (year + 1),
-                        "the mercury budget does not close: " + closure + " of what enters is left over, at most "
-                                + CLOSURE + " is allowed; nothing was written; please report it with the scenario",
-                        closure);
-            }
-            result.endYear(year, over, yearMean, stock, total, closure);
         }
         return result;
+    }
+
+    /** Makes all parts ready for an era. */
+    private void enter(BedWater over, WaterYears sampled, PartSteps turns) {
+        BedSteps steps = new BedSteps(over, kinds);
+        sampled.era(nearBank(over));
+        turns.each((part, step) -> beds.get(part).era(over, steps, sampled.new Look()));
+    }
+
+    private void year(BedWater over, PartSteps turns) {
+        double[] exchangeable = heldBack.year(cells.count(), c -> over.exchangeable(stock, c * width));
+        turns.each((part, step) -> beds.get(part).beginYear(exchangeable));
+        turns.run(kindOf.size(), (part, step) -> beds.get(part).step(kindOf.get(step)));
+    }
+
+    private static double closure(int year, YearBudget budget, YearBudget total) {
+        double closure = Math.max(budget.closure(), total.closure());
+        if (!(closure <= CLOSURE)) {
+            throw new NumericalException(
+                    "year " + (year + 1),
+                    "the mercury budget does not close: " + closure + " of what enters is left over, at most " + CLOSURE
+                            + " is allowed; nothing was written; please report it with the scenario",
+                    closure);
+        }
+        return closure;
     }
 
     /** The input in an era: a site with most extremes stays and releases nothing, so that there are as many variants in all eras. */
@@ -195,8 +196,8 @@ public final class BedYears {
         return now;
     }
 
-    /** The bed in the beginning: its background in balance, and what is measured above that. */
-    private void begin(BedWater over) {
+    /** Fills the bed as it is in the beginning: with its background in balance, and what is measured above that. */
+    private void fill(BedWater over) {
         TransportInput alone = over.input().withSites(List.of());
         BedWater without = new BedWater(alone, bed, cells, water, background, BedSolids.run(alone, bed, cells, water));
         BedStocks natural = BedAnswer.steady(without, bed.horizon()).stocks();
@@ -216,7 +217,6 @@ public final class BedYears {
                 }
             }
         }
-        budget.begin(stock);
     }
 
     private List<NearBank> nearBank(BedWater over) {
@@ -225,95 +225,5 @@ public final class BedYears {
             banks.add(NearBank.run(over.input(), cells, water.get(s), over.rates(s)));
         }
         return banks;
-    }
-
-    private void step(BedWater over, BedSteps steps, List<double[]> releases, int kind, YearsResult result) {
-        double[] weight = kinds.get(kind).weights();
-        int[] active = IntStream.range(0, states).filter(s -> weight[s] > 0).toArray();
-        double duration = kinds.get(kind).duration();
-        budget.duration(duration);
-        for (int r = 0; r < input.hydraulics().reaches().size(); r++) {
-            for (int s : active) {
-                enter(arriving.get(s), releases.get(s), s, r, weight[s]);
-            }
-            for (int c = cells.start(r); c < cells.start(r + 1); c++) {
-                cell(over, steps, kind, c, weight, active, result);
-            }
-            for (int s : active) {
-                if (input.hydraulics().water(s).isWet(r)) {
-                    result.water().leave(r, s, weight[s], duration);
-                    arriving.get(s).leave(r, load[s], 0);
-                    if (input.hydraulics().reaches().network().isOutlet(r)) {
-                        budget.add(YearBudget.Term.EXPORTED, load[s], weight[s]);
-                    }
-                }
-            }
-        }
-    }
-
-    private void enter(HeadLoads arriving, double[] releases, int s, int r, double weight) {
-        arriving.arriving(r, releases, load[s]);
-        budget.addAt(YearBudget.Term.ENTERED, releases, r * width, width, weight);
-        double taken = input.hydraulics().water(s).abstractedShare(r);
-        if (taken > 0) {
-            budget.add(YearBudget.Term.ABSTRACTED, load[s], weight * taken);
-            for (int i = 0; i < width; i++) {
-                load[s][i] *= 1 - taken;
-            }
-        }
-        if (!input.hydraulics().water(s).isWet(r)) {
-            budget.add(YearBudget.Term.HELD_DRY, load[s], weight);
-            arriving.leaveNothing(r);
-        }
-    }
-
-    private void cell(
-            BedWater over, BedSteps steps, int kind, int c, double[] weight, int[] active, YearsResult result) {
-        double duration = kinds.get(kind).duration();
-        Arrays.fill(brought, 0);
-        for (int s : active) {
-            if (water.get(s).isWet(c)) {
-                int at = over.takeUpIndex();
-                load[s][at] += background.get(s).takenUp(c);
-                Arrays.fill(source, 0);
-                over.background(s, c, source);
-                budget.addOne(
-                        YearBudget.Term.ENTERED,
-                        members - 1,
-                        weight[s]
-                                * (background.get(s).takenUp(c)
-                                        + source[at] * water.get(s).travelTime(c)));
-                steps.takeWater(propagator, s, c);
-                for (int m = 0; m < members; m++) {
-                    propagator.apply(load[s], source, out, time, m, members);
-                }
-                over.addBrought(s, c, weight[s], time, brought);
-            }
-        }
-        steps.takeBed(propagator, kind, c);
-        System.arraycopy(stock, c * width, held, 0, width);
-        for (int m = 0; m < members; m++) {
-            propagator.apply(held, brought, after, time, m, members);
-        }
-        System.arraycopy(after, 0, stock, c * width, width);
-        for (int i = 0; i < width; i++) {
-            held[i] = time[i] / duration;
-            yearMean[c * width + i] += time[i] / Quantity.SECONDS_PER_YEAR;
-        }
-        over.addBuried(c, held, budget);
-        for (int s : active) {
-            if (water.get(s).isWet(c)) {
-                Arrays.fill(source, 0);
-                over.background(s, c, source);
-                over.addReturned(s, c, held, source);
-                steps.takeWater(propagator, s, c);
-                for (int m = 0; m < members; m++) {
-                    propagator.apply(load[s], source, out, time, m, members);
-                }
-                over.addLosses(s, c, weight[s], time, budget);
-                result.water().pass(over.rates(s), water.get(s), c, load[s], out);
-                System.arraycopy(out, 0, load[s], 0, width);
-            }
-        }
     }
 }

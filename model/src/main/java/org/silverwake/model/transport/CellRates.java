@@ -6,7 +6,9 @@ package org.silverwake.model.transport;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 import org.silverwake.model.mercury.Chemistry;
 import org.silverwake.model.mercury.FirstOrder;
@@ -100,6 +102,7 @@ final class CellRates {
         private final Settling settling;
         private final Partitioned divalent;
         private final List<Double> dissolving = new ArrayList<>();
+        private final Map<Double, Double> constant = new HashMap<>();
 
         Filling(TransportInput input, Cells cells, StateHydraulics water, SolidsState solids) {
             this.input = input;
@@ -136,12 +139,7 @@ final class CellRates {
             double capacity = 0;
             double sediment = solids.sediment(c);
             for (int j = 0; j < classes; j++) {
-                own[j] = Partitioning.coefficient(
-                                parts.log10Kd().get(j),
-                                input.options().kdSlope(),
-                                sediment,
-                                input.options().kdReference())
-                        * solids.solids(c, j);
+                own[j] = coefficient(parts.log10Kd().get(j), sediment) * solids.solids(c, j);
                 capacity += own[j];
             }
             Partitioning split = Partitioning.of(parts.docBinding().get(state), capacity);
@@ -156,6 +154,15 @@ final class CellRates {
                 overbank[at] += sorbed * overbankRate;
             }
             return split;
+        }
+
+        /** Kd [m3/kg]; where it does not vary with sediment it is worked out once for each log10 Kd, since a power is dear. */
+        private double coefficient(double log10, double sediment) {
+            double slope = input.options().kdSlope();
+            double reference = input.options().kdReference();
+            return slope == 0
+                    ? constant.computeIfAbsent(log10, log -> Partitioning.coefficient(log, 0, 0, reference))
+                    : Partitioning.coefficient(log10, slope, sediment, reference);
         }
 
         private void furtherForms(int c, double overbankRate) {

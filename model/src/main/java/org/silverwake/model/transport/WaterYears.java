@@ -27,11 +27,8 @@ final class WaterYears {
     private final int reaches;
     private final int variants;
     private final int members;
-    private final double[][][] now;
-    private final double[][][] mean;
-    private final double[][][] worst;
-    private final double[][] sum;
-    private final boolean[] wet;
+    private final double[] mean;
+    private final double[] worst;
     private final double[] wetShare;
     private final YearBand[] meanYears;
     private final YearBand[] worstYears;
@@ -54,11 +51,8 @@ final class WaterYears {
                 rise[k][form] = parts.get(k).weight(layout, form, 1) - atNone[k][form];
             }
         }
-        this.now = new double[input.stateCount()][n][variants];
-        this.mean = new double[n][variants][reaches];
-        this.worst = new double[n][variants][reaches];
-        this.sum = new double[n][variants];
-        this.wet = new boolean[input.stateCount()];
+        this.mean = new double[reaches * n * variants];
+        this.worst = new double[reaches * n * variants];
         this.wetShare = new double[reaches];
         this.meanYears = new YearBand[n];
         this.worstYears = new YearBand[n];
@@ -75,94 +69,114 @@ final class WaterYears {
 
     void newYear() {
         Arrays.fill(wetShare, 0);
-        for (int k = 0; k < parts; k++) {
-            for (int v = 0; v < variants; v++) {
-                Arrays.fill(mean[k][v], 0);
-                Arrays.fill(worst[k][v], 0);
+        Arrays.fill(mean, 0);
+        Arrays.fill(worst, 0);
+    }
+
+    private int at(int reach, int part, int variant) {
+        return (reach * parts + part) * variants + variant;
+    }
+
+    /** Looks at one part of the network, for one thread; it writes to the reaches of its part alone. */
+    final class Look {
+        private final double[][][] now = new double[hydraulics.stateCount()][parts][variants];
+        private final double[][] sum = new double[parts][variants];
+        private final boolean[] wet = new boolean[hydraulics.stateCount()];
+
+        /** Looks at a cell's head and end, in still water at its mixed water alone; the reach keeps the largest. */
+        void pass(CellRates rates, StateHydraulics water, int c, double[] head, double[] end) {
+            if (!water.isStill(c)) {
+                look(rates, water.state(), c, head, water.head(c), true);
+            }
+            if (!water.isThrough(c)) {
+                look(rates, water.state(), c, end, water.end(c), false);
             }
         }
-    }
 
-    /** Looks at a cell's head and end, in still water at its mixed water alone; the reach keeps the largest. */
-    void pass(CellRates rates, StateHydraulics water, int c, double[] head, double[] end) {
-        if (!water.isStill(c)) {
-            look(rates, water.state(), c, head, water.head(c), true);
-        }
-        if (!water.isThrough(c)) {
-            look(rates, water.state(), c, end, water.end(c), false);
-        }
-    }
-
-    private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
-        if (!(discharge > 0)) {
-            return;
-        }
-        wet[state] = true;
-        NearBank bank = nearBank.get(state);
-        boolean marked = bank.isMarked(cells.reach(c));
-        for (double[] of : sum) {
-            Arrays.fill(of, 0);
-        }
-        for (int form = 0; form < layout.count(); form++) {
-            double filtered = rates.filtered(c, form);
-            for (int k = 0; k < sum.length; k++) {
-                double weight = atNone[k][form] + rise[k][form] * filtered;
-                for (int v = 0; v < variants && weight > 0; v++) {
+        private void look(CellRates rates, int state, int c, double[] load, double discharge, boolean atHead) {
+            if (!(discharge > 0)) {
+                return;
+            }
+            wet[state] = true;
+            NearBank bank = nearBank.get(state);
+            boolean marked = bank.isMarked(cells.reach(c));
+            for (double[] of : sum) {
+                Arrays.fill(of, 0);
+            }
+            for (int form = 0; form < layout.count(); form++) {
+                double filtered = rates.filtered(c, form);
+                for (int v = 0; v < variants; v++) {
                     double value = (load[form * members + v] + load[form * members + members - 1]) / discharge;
                     if (marked) {
                         value += atHead ? bank.head(c, form, v) : bank.end(c, form, v);
                     }
-                    sum[k][v] += weight * value;
+                    for (int k = 0; k < sum.length; k++) {
+                        double weight = atNone[k][form] + rise[k][form] * filtered;
+                        sum[k][v] += weight > 0 ? weight * value : 0;
+                    }
+                }
+            }
+            for (int k = 0; k < sum.length; k++) {
+                for (int v = 0; v < variants; v++) {
+                    now[state][k][v] = Math.max(now[state][k][v], sum[k][v]);
                 }
             }
         }
-        for (int k = 0; k < sum.length; k++) {
-            for (int v = 0; v < variants; v++) {
-                now[state][k][v] = Math.max(now[state][k][v], sum[k][v]);
-            }
-        }
-    }
 
-    /** Ends a reach in a flow state of a step. */
-    void leave(int reach, int state, double weight, double duration) {
-        double share = weight * duration / Quantity.SECONDS_PER_YEAR;
-        wetShare[reach] += wet[state] ? share : 0;
-        wet[state] = false;
-        for (int k = 0; k < parts; k++) {
-            for (int v = 0; v < variants; v++) {
-                mean[k][v][reach] += share * now[state][k][v];
-                worst[k][v][reach] = Math.max(worst[k][v][reach], now[state][k][v]);
-                now[state][k][v] = 0;
+        /** Ends a reach in a flow state of a step. */
+        void leave(int reach, int state, double weight, double duration) {
+            double share = weight * duration / Quantity.SECONDS_PER_YEAR;
+            wetShare[reach] += wet[state] ? share : 0;
+            wet[state] = false;
+            for (int k = 0; k < parts; k++) {
+                for (int v = 0; v < variants; v++) {
+                    int at = at(reach, k, v);
+                    mean[at] += share * now[state][k][v];
+                    worst[at] = Math.max(worst[at], now[state][k][v]);
+                    now[state][k][v] = 0;
+                }
             }
         }
     }
 
     void endYear(int year) {
+        for (int r = 0; r < reaches; r++) {
+            for (int i = at(r, 0, 0); i < at(r + 1, 0, 0); i++) {
+                mean[i] /= wetShare[r] > 0 ? wetShare[r] : 1;
+            }
+        }
         for (int k = 0; k < parts; k++) {
             for (int v = 0; v < variants; v++) {
-                for (int r = 0; r < reaches; r++) {
-                    mean[k][v][r] /= wetShare[r] > 0 ? wetShare[r] : 1;
-                }
-                spread(mean[k][v]);
-                spread(worst[k][v]);
+                spread(mean, k, v);
+                spread(worst, k, v);
             }
             for (int r = 0; r < reaches; r++) {
-                meanYears[k].put(year, r, mean[k]);
-                worstYears[k].put(year, r, worst[k]);
+                put(meanYears[k], year, r, mean, k);
+                put(worstYears[k], year, r, worst, k);
             }
         }
     }
 
+    private void put(YearBand band, int year, int reach, double[] values, int part) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int v = 0; v < variants; v++) {
+            least = Math.min(least, values[at(reach, part, v)]);
+            most = Math.max(most, values[at(reach, part, v)]);
+        }
+        band.put(year, reach, least, most);
+    }
+
     /** Gives all reaches of a still water the value of the reach that holds its volume, the largest where several do. */
-    private void spread(double[] values) {
+    private void spread(double[] values, int part, int variant) {
         for (WaterBodies.Body body : hydraulics.reaches().bodies().all()) {
             if (body.kind() == ReachKind.STILL_WATER) {
                 double most = 0;
                 for (int r : hydraulics.alike(body.reaches().get(0))) {
-                    most = Math.max(most, values[r]);
+                    most = Math.max(most, values[at(r, part, variant)]);
                 }
                 for (int r : body.reaches()) {
-                    values[r] = most;
+                    values[at(r, part, variant)] = most;
                 }
             }
         }

@@ -3,6 +3,9 @@
 
 package org.silverwake.model.transport;
 
+import java.util.List;
+import org.silverwake.model.numerics.CompensatedSum;
+
 /** Where mercury went in a time, member by member [kg]; every term is added up by itself. */
 final class YearBudget {
     /** What is left of less is not held against closure [kg]: far below one atom doubles have no digits left to close with. */
@@ -50,6 +53,19 @@ final class YearBudget {
         System.arraycopy(began, 0, sum.began, 0, members);
         System.arraycopy(next.store, 0, sum.store, 0, members);
         return sum;
+    }
+
+    /** Takes the terms of the parts of a network together; of one part as they are. */
+    void sum(List<YearBudget> parts) {
+        for (int t = 0; t < amount.length; t++) {
+            for (int m = 0; m < members; m++) {
+                CompensatedSum all = new CompensatedSum();
+                for (YearBudget part : parts) {
+                    all.add(part.amount[t][m]);
+                }
+                amount[t][m] = all.value();
+            }
+        }
     }
 
     /** Length of the present step [s]. */
