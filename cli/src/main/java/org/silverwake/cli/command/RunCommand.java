@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
+import org.silverwake.cli.report.MapFiles;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
@@ -22,6 +23,7 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,6 +52,9 @@ public final class RunCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Mixin
+    private FormatsOption maps;
+
     @Spec
     private CommandSpec spec;
 
@@ -68,7 +73,7 @@ public final class RunCommand implements Callable<Integer> {
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
-            Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
+            Maps.draw(outcome, new MapFiles(folder.path().resolve("maps"), maps.formats()), all, withoutSites);
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
