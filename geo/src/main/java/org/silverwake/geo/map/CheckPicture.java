@@ -49,7 +49,7 @@ public final class CheckPicture {
         List<Defect> shown = map.defects().stream().limit(MOST_LISTED).toList();
         MapFrame frame = MapFrame.fitted(places(map, points, shown), page.mapView(), PADDING);
         int dropped = paintMap(page.graphics(), frame, map, points, shown);
-        new Surround(page.graphics(), frame).paint(words);
+        new Surround(page.graphics(), frame).paint(words, Ground.bare());
         Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, map, points, words, dropped));
         page.write(png);
     }
