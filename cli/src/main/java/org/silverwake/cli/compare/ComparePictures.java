@@ -22,8 +22,6 @@ import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.Outputs;
-import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.Fonts;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.model.screening.Averaging;
