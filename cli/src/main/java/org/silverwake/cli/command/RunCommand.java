@@ -5,9 +5,11 @@ package org.silverwake.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
@@ -21,6 +23,7 @@ import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
+import org.silverwake.cli.sheet.PrintedSheets;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -50,6 +53,13 @@ public final class RunCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Option(
+            names = "--sheets",
+            split = ",",
+            paramLabel = "FORMAT",
+            description = "Formats of the printed sheets, of ${COMPLETION-CANDIDATES} (default pdf).")
+    private Set<PrintedSheets.Format> sheets = EnumSet.of(PrintedSheets.Format.PDF);
+
     @Spec
     private CommandSpec spec;
 
@@ -72,6 +82,9 @@ public final class RunCommand implements Callable<Integer> {
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
+            watch.step("draw sheets");
+            PrintedSheets.draw(outcome, folder.path().resolve("sheets"), sheets);
+            watch.step("draw years");
             YearsPictures.draw(outcome, folder.path().resolve("years"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);

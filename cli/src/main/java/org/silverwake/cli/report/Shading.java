@@ -12,7 +12,7 @@ import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ScreeningRow;
 
 /** From answers to looks, the same on maps and in layers. */
-final class Shading {
+public final class Shading {
     private static final double FAR = 10;
 
     private Shading() {}
@@ -40,7 +40,7 @@ final class Shading {
     }
 
     /** The look of an answer. */
-    static ReachShade of(ScreeningRow row, double factor) {
+    public static ReachShade of(ScreeningRow row, double factor) {
         return switch (row.answer()) {
             case ABOVE -> row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
             case MAY_BE_ABOVE -> row.verdict().leansAbove() ? ReachShade.LIKELY_ABOVE : ReachShade.MAY_BE_ABOVE;

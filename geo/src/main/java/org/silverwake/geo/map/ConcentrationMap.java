@@ -106,7 +106,7 @@ public final class ConcentrationMap {
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);
         var reaches = MapFeatures.reaches(map, sheet.reaches());
-        painter.paint(MapFeatures.waters(sheet), MapStyles.waters(sheet.classes()));
+        painter.paint(MapFeatures.waters(sheet.basis().waters(), sheet.reaches()), MapStyles.waters(sheet.classes()));
         painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));

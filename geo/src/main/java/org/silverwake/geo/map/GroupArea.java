@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.silverwake.geo.assembly.RiverMap;
 
 /**
  * Where the sites of a group lie, as an area that gives none of them away: the least box of a coarse grid that holds them all, wider by
@@ -71,6 +72,22 @@ public record GroupArea(List<Corner> outline) {
             outline.add(new Corner(grid.longitude(corner.x), grid.latitude(corner.y)));
         }
         return Optional.of(new GroupArea(outline));
+    }
+
+    /** The area of a group on the map of a network; see {@link #around(List, double)}. */
+    public static Optional<GroupArea> around(List<Corner> sites, RiverMap map) {
+        if (map.reachCount() == 0) {
+            return around(sites, 0);
+        }
+        double first = map.reach(0).longitude(0);
+        Envelope extent = new Envelope();
+        for (RiverMap.Reach reach : map.reaches()) {
+            for (Coordinate at : reach.line().getCoordinates()) {
+                extent.expandToInclude(wrap(at.x - first), at.y);
+            }
+        }
+        double middle = extent.centre().y;
+        return around(sites, meters(new Corner(first, middle), new Corner(first + extent.getWidth(), middle)));
     }
 
     /**

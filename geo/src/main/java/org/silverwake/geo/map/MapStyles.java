@@ -19,6 +19,7 @@ final class MapStyles {
     static final String INK = "#1c1c1c";
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
+    private static final String AREA = "#ecdfc6";
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -62,6 +63,20 @@ final class MapStyles {
 
     static PolygonSymbolizer water(LineClass look) {
         return Symbols.area(look.color(), WATER_OPACITY, look.color(), 1);
+    }
+
+    /** Areas of groups of sites: a pale ground, a dotted edge, the group's name. */
+    static Style areas() {
+        return Symbols.style(Symbols.pass(Symbols.rule(
+                null,
+                area(),
+                Symbols.text("label", new Symbols.Letters(11, "bold", "oblique"), INK, Symbols.besidePoint()))));
+    }
+
+    static PolygonSymbolizer area() {
+        PolygonSymbolizer area = Symbols.area(AREA, 1, INK, 1.2);
+        area.getStroke().setDashArray(new float[] {1.2f, 3});
+        return area;
     }
 
     static Style marks(double factor) {
@@ -122,8 +137,8 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
-            case GROUP_SMALL -> Symbols.mark("circle", "#ea8f4c", INK, 1.2);
-            case GROUP_MIDDLE -> Symbols.mark("circle", "#c4404a", INK, 1.2);
+            case GROUP_SMALL -> Symbols.mark("circle", "#d4722c", INK, 1.2);
+            case GROUP_MIDDLE -> Symbols.mark("circle", "#b02f3c", INK, 1.2);
             case GROUP_LARGE -> Symbols.mark("circle", "#2b0a2f", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
