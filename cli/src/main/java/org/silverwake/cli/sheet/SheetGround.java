@@ -4,13 +4,14 @@
 package org.silverwake.cli.sheet;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.silverwake.cli.report.MapBases;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs;
+import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.map.GroupArea;
 import org.silverwake.geo.map.MapPoint;
 import org.silverwake.geo.map.ReachMark;
@@ -76,8 +77,8 @@ final class SheetGround {
     }
 
     /**
-     * The marks as the audience may see them. Reaches are cut at sites, and looks change there: in public all parts of a river
-     * feature with a site on it look like the worst of them, and no bank is marked.
+     * The marks as the audience may see them. Reaches are cut at sites, and looks change there: in public the stretch above each
+     * site, up to the next place or confluence, looks as bad as the one below it, and no bank is marked.
      *
      * @param answers how many of the classes, which come first, are answers
      */
@@ -86,27 +87,22 @@ final class SheetGround {
             return marks;
         }
         var map = outcome.basin().map();
-        Map<String, ReachMark> worst = new HashMap<>();
-        for (PlacedPoint site : outcome.basin().points("site")) {
-            worst.put(site.featureId(), new ReachMark(answers, false, false, false));
-        }
-        for (int r = 0; r < marks.size(); r++) {
-            ReachMark mark = marks.get(r);
-            worst.computeIfPresent(
-                    map.reach(r).part().featureId(),
-                    (id, other) -> new ReachMark(
-                            Math.min(other.lineClass(), mark.lineClass()),
-                            other.hatched() || mark.hatched(),
-                            false,
-                            false));
-        }
         List<ReachMark> seen = new ArrayList<>();
-        for (int r = 0; r < marks.size(); r++) {
-            ReachMark mark = marks.get(r);
-            ReachMark whole = mark.lineClass() < answers
-                    ? worst.getOrDefault(map.reach(r).part().featureId(), mark)
-                    : mark;
-            seen.add(new ReachMark(whole.lineClass(), whole.hatched(), false, mark.aboveFromBackground()));
+        marks.forEach(m -> seen.add(new ReachMark(m.lineClass(), m.hatched(), false, m.aboveFromBackground())));
+        List<PlacedPoint> sites = outcome.basin().points("site").stream()
+                .sorted(Comparator.comparingInt(site -> -outcome.basin().reachAt(site)))
+                .toList();
+        for (PlacedPoint site : sites) {
+            RiverMap.Reach head = map.reach(site.headReach());
+            ReachMark below = seen.get(site.headReach());
+            for (int r = 0; r < marks.size(); r++) {
+                ReachMark above = seen.get(r);
+                boolean isAbove = map.reach(r).toNode() == head.fromNode()
+                        && map.reach(r).part().featureId().equals(site.featureId());
+                if (isAbove && above.lineClass() < answers && below.lineClass() <= above.lineClass()) {
+                    seen.set(r, new ReachMark(below.lineClass(), below.hatched(), false, above.aboveFromBackground()));
+                }
+            }
         }
         return seen;
     }

@@ -4,6 +4,7 @@
 package org.silverwake.cli.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.chart.Profile;
@@ -50,6 +51,7 @@ final class SheetStrip {
         }
         List<Strip.Place> places = profile.marks().stream()
                 .filter(mark -> mark.kind() == Profile.Mark.Kind.PLACE)
+                .sorted(Comparator.comparingDouble(Profile.Mark::kilometers))
                 .map(mark -> new Strip.Place(mark.kilometers(), mark.name()))
                 .toList();
         double end = stretches.stream()

@@ -15,7 +15,7 @@ import java.awt.geom.Rectangle2D;
  * @param legend answers in large words
  * @param people what to do, whom to ask
  * @param sources what was compared with, small
- * @param cautions over the whole width
+ * @param cautions below all, above the foot
  * @param foot maker and last day of use
  */
 record WallLayout(
@@ -45,46 +45,31 @@ record WallLayout(
     static WallLayout of(double width, double height, Heights heights, boolean hasMaps, boolean hasStrip) {
         double left = MARGIN;
         double wide = width - 2 * MARGIN;
-        double top = heights.bands() + MARGIN / 2;
-        Rectangle2D head = box(left, top, wide, heights.head());
+        boolean lies = width > height;
+        double column = column(width, height);
+        double right = width - MARGIN - column;
+        Rectangle2D head = box(left, heights.bands() + MARGIN / 2, wide, heights.head());
         Rectangle2D foot = box(left, height - MARGIN - FOOT, wide, FOOT);
-        Rectangle2D cautions = box(left, foot.getY() - GAP - heights.cautions(), wide, heights.cautions());
+        double low = Math.max(heights.cautions(), lies ? heights.people() : 0);
+        double to = foot.getY() - GAP - low;
+        Rectangle2D cautions = box(left, to, cautions(width, height), low);
         double from = head.getMaxY() + GAP;
-        double to = cautions.getY() - GAP;
+        double end = to - GAP;
         double scale = hasMaps ? SCALE : 0;
         double strip = hasStrip ? STRIP : 0;
-        boolean lies = width > height;
-        double column = lies ? LEGEND * wide : (wide - 2 * GAP) / 2;
-        double middle = lies ? to : from + (to - from) * (1 - BELOW);
+        double middle = lies ? end : from + (end - from) * (1 - BELOW);
         double mapWide = lies ? wide - column - 2 * GAP : wide;
-        double mapEnd = middle - scale - strip - (hasStrip ? GAP : 0);
-        Rectangle2D figure = box(left, from, mapWide, mapEnd - from);
-        Rectangle2D bar = box(left, mapEnd, mapWide, scale);
-        Rectangle2D profile = box(left, middle - strip, mapWide, strip);
-        double right = width - MARGIN - column;
-        if (lies) {
-            double sources = to - heights.sources();
-            double people = sources - heights.people() - (heights.people() > 0 ? GAP : 0);
-            return new WallLayout(
-                    head,
-                    figure,
-                    bar,
-                    profile,
-                    box(right, from, column, people - GAP - from),
-                    box(right, people, column, heights.people()),
-                    box(right, sources, column, heights.sources()),
-                    cautions,
-                    foot);
-        }
-        double below = middle + GAP;
+        double mapEnd = middle - scale - strip;
+        double below = lies ? from : middle + GAP;
+        double sources = end - heights.sources();
         return new WallLayout(
                 head,
-                figure,
-                bar,
-                profile,
-                box(left, below, column, to - below),
-                box(right, below, column, heights.people()),
-                box(right, to - heights.sources(), column, heights.sources()),
+                box(left, from, mapWide, mapEnd - from),
+                box(left, mapEnd, mapWide, scale),
+                box(left, middle - strip, mapWide, strip),
+                box(lies ? right : left, below, column, (lies ? sources - GAP : end) - below),
+                lies ? box(right, to, column, low) : box(right, below, column, sources - GAP - below),
+                box(right, sources, column, heights.sources()),
                 cautions,
                 foot);
     }
@@ -93,6 +78,12 @@ record WallLayout(
     static double column(double width, double height) {
         double wide = width - 2 * MARGIN;
         return width > height ? LEGEND * wide : (wide - 2 * GAP) / 2;
+    }
+
+    /** Width of the cautions, which on a page that lies leave room for what to do [points]. */
+    static double cautions(double width, double height) {
+        double wide = width - 2 * MARGIN;
+        return width > height ? wide - column(width, height) - 2 * GAP : wide;
     }
 
     private static Rectangle2D box(double x, double y, double width, double height) {

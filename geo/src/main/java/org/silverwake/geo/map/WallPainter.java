@@ -37,6 +37,7 @@ public final class WallPainter {
     private static final double PEOPLE = 10.5;
     private static final double SOURCES = 8.5;
     private static final double CAUTION = 9.2;
+    private static final int CAUTION_COLUMNS = 2;
     private static final double INSET = 7;
     private static final double COLUMN_GAP = 14;
     private static final Color INK = Color.decode(MapStyles.INK);
@@ -231,22 +232,15 @@ public final class WallPainter {
         }
     }
 
-    /** How many columns cautions stand in. */
-    private int cautionColumns() {
-        return sheet.paper().isPortrait() ? 2 : 3;
-    }
-
     private double cautionWidth() {
-        int columns = cautionColumns();
-        return (width - 2 * WallLayout.MARGIN - 2 * INSET - (columns - 1) * COLUMN_GAP) / columns;
+        return (WallLayout.cautions(width, height) - 2 * INSET - (CAUTION_COLUMNS - 1) * COLUMN_GAP) / CAUTION_COLUMNS;
     }
 
     /** The cautions of each column, in their order. */
     private List<List<String>> cautionParts() {
-        int columns = cautionColumns();
         List<String> all = sheet.cautions().lines();
-        int each = (all.size() + columns - 1) / columns;
-        return IntStream.range(0, columns)
+        int each = (all.size() + CAUTION_COLUMNS - 1) / CAUTION_COLUMNS;
+        return IntStream.range(0, CAUTION_COLUMNS)
                 .mapToObj(k -> all.subList(Math.min(all.size(), k * each), Math.min(all.size(), (k + 1) * each)))
                 .toList();
     }
