@@ -5,14 +5,15 @@ package org.silverwake.cli.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
+import org.silverwake.cli.report.MapFiles;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
@@ -24,7 +25,9 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
 import org.silverwake.cli.sheet.PrintedSheets;
+import org.silverwake.geo.map.MapFormat;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -57,8 +60,14 @@ public final class RunCommand implements Callable<Integer> {
             names = "--sheets",
             split = ",",
             paramLabel = "FORMAT",
-            description = "Formats of the printed sheets, of ${COMPLETION-CANDIDATES} (default pdf).")
-    private Set<PrintedSheets.Format> sheets = EnumSet.of(PrintedSheets.Format.PDF);
+            defaultValue = "pdf",
+            converter = FormatsOption.Format.class,
+            description =
+                    "What printed sheets are written as, one or more of png, svg, pdf with commas between (default pdf).")
+    private Set<MapFormat> sheets = new LinkedHashSet<>();
+
+    @Mixin
+    private FormatsOption maps;
 
     @Spec
     private CommandSpec spec;
@@ -78,7 +87,7 @@ public final class RunCommand implements Callable<Integer> {
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
-            Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
+            Maps.draw(outcome, new MapFiles(folder.path().resolve("maps"), maps.formats()), all, withoutSites);
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);

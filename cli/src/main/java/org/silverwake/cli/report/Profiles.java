@@ -59,7 +59,7 @@ public final class Profiles {
                 }
                 for (FormValues values : forms) {
                     for (int s : values.states()) {
-                        String name = fileName(wanted.name()) + "-" + FormMaps.fileName(outcome, values, s);
+                        String name = fileName(wanted.name()) + "-" + FormMaps.fileName(outcome, values, s) + ".png";
                         chart.write(
                                 values.isOfWater()
                                         ? profiles.ofWater(wanted, along, ProfileView.of(values), s)

@@ -8,41 +8,30 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.silverwake.cli.report.RecoveryClasses;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Sheets;
+import org.silverwake.geo.map.MapFormat;
 import org.silverwake.geo.map.WallPainter;
 import org.silverwake.geo.map.WallSheet;
 import org.silverwake.model.screening.Guideline;
 
 /** Writes the sheets that a scenario asks for. */
 public final class PrintedSheets {
-    /** Formats of sheets. */
-    public enum Format {
-        PDF,
-        PNG,
-        SVG;
-
-        String ending() {
-            return "." + name().toLowerCase(Locale.ROOT);
-        }
-    }
-
     private final Outcome outcome;
     private final Path folder;
-    private final Set<Format> formats;
+    private final Set<MapFormat> formats;
 
-    private PrintedSheets(Outcome outcome, Path folder, Set<Format> formats) {
+    private PrintedSheets(Outcome outcome, Path folder, Set<MapFormat> formats) {
         this.outcome = outcome;
         this.folder = folder;
         this.formats = formats;
     }
 
     /** Draws what {@code sheets.kinds} asks for; nothing of it where no value is compared with reaches. */
-    public static void draw(Outcome outcome, Path folder, Set<Format> formats) {
+    public static void draw(Outcome outcome, Path folder, Set<MapFormat> formats) {
         PrintedSheets sheets = new PrintedSheets(outcome, folder, formats);
         Set<Sheets.Kind> kinds = outcome.scenario().outputs().sheets().kinds();
         if (kinds.contains(Sheets.Kind.MAP)) {
@@ -82,14 +71,14 @@ public final class PrintedSheets {
         write(outcome, folder, formats, name, sheet);
     }
 
-    static void write(Outcome outcome, Path folder, Set<Format> formats, String name, WallSheet sheet) {
+    static void write(Outcome outcome, Path folder, Set<MapFormat> formats, String name, WallSheet sheet) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         List<Path> files = formats.stream()
-                .map(format -> folder.resolve(name + format.ending()))
+                .map(format -> folder.resolve(name + "." + format.ending()))
                 .toList();
         WallPainter.draw(outcome.basin().map(), sheet, files);
     }

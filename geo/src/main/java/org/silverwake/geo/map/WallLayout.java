@@ -11,8 +11,9 @@ import java.awt.geom.Rectangle2D;
  * @param head title and subtitle
  * @param figure maps or bars
  * @param scale scale bar and north arrow; of height 0 where there are no maps
- * @param strip profile; of height 0 where there is none
+ * @param strip profile; of height 0 where there is none or no room for it
  * @param legend answers in large words
+ * @param key marks on the river, symbols, notes
  * @param people what to do, whom to ask
  * @param sources what was compared with, small
  * @param cautions below all, above the foot
@@ -24,6 +25,7 @@ record WallLayout(
         Rectangle2D scale,
         Rectangle2D strip,
         Rectangle2D legend,
+        Rectangle2D key,
         Rectangle2D people,
         Rectangle2D sources,
         Rectangle2D cautions,
@@ -32,45 +34,90 @@ record WallLayout(
     private static final double GAP = 8;
     private static final double FOOT = 15;
     private static final double SCALE = 34;
-    private static final double STRIP = 92;
-    /** Width of the legend of a sheet that lies, and height of the part below the maps of one that stands [-]. */
+    static final double STRIP = 86;
+    /** Width of the legend of a sheet that lies, as a share of the page [-]. */
     private static final double LEGEND = 0.325;
+    /** Least height of the maps of a sheet with a profile, as a share of their width; where it is less, the profile is left out. Chosen. */
+    private static final double LOWEST = 0.4;
 
-    private static final double BELOW = 0.4;
-
-    /** How high parts are whose words decide it [points]. */
-    record Heights(double bands, double head, double cautions, double people, double sources) {}
+    /** How high parts are whose words decide it, at their full size [points]. */
+    record Heights(
+            double bands,
+            double head,
+            double legend,
+            double key,
+            double people,
+            double sources,
+            double cautions,
+            double strip) {
+        Heights withoutStrip() {
+            return new Heights(bands, head, legend, key, people, sources, cautions, 0);
+        }
+    }
 
     /** Lays a page out. */
-    static WallLayout of(double width, double height, Heights heights, boolean hasMaps, boolean hasStrip) {
-        double left = MARGIN;
+    static WallLayout of(double width, double height, Heights heights, boolean hasMaps) {
+        WallLayout layout =
+                width > height ? lying(width, height, heights, hasMaps) : standing(width, height, heights, hasMaps);
+        boolean low = layout.figure.getHeight() < LOWEST * layout.figure.getWidth();
+        return heights.strip > 0 && low ? of(width, height, heights.withoutStrip(), hasMaps) : layout;
+    }
+
+    /** Words in a column on the right, cautions and what to do below. */
+    private static WallLayout lying(double width, double height, Heights heights, boolean hasMaps) {
         double wide = width - 2 * MARGIN;
-        boolean lies = width > height;
         double column = column(width, height);
         double right = width - MARGIN - column;
-        Rectangle2D head = box(left, heights.bands() + MARGIN / 2, wide, heights.head());
-        Rectangle2D foot = box(left, height - MARGIN - FOOT, wide, FOOT);
-        double low = Math.max(heights.cautions(), lies ? heights.people() : 0);
+        double mapWide = wide - column - 2 * GAP;
+        Rectangle2D head = box(MARGIN, heights.bands + MARGIN / 2, wide, heights.head);
+        Rectangle2D foot = box(MARGIN, height - MARGIN - FOOT, wide, FOOT);
+        double low = Math.max(heights.cautions, heights.people);
         double to = foot.getY() - GAP - low;
-        Rectangle2D cautions = box(left, to, cautions(width, height), low);
         double from = head.getMaxY() + GAP;
         double end = to - GAP;
         double scale = hasMaps ? SCALE : 0;
-        double strip = hasStrip ? STRIP : 0;
-        double middle = lies ? end : from + (end - from) * (1 - BELOW);
-        double mapWide = lies ? wide - column - 2 * GAP : wide;
-        double mapEnd = middle - scale - strip;
-        double below = lies ? from : middle + GAP;
-        double sources = end - heights.sources();
+        double mapEnd = end - scale - heights.strip;
+        double sources = end - heights.sources;
+        double key = from + heights.legend + GAP;
         return new WallLayout(
                 head,
-                box(left, from, mapWide, mapEnd - from),
-                box(left, mapEnd, mapWide, scale),
-                box(left, middle - strip, mapWide, strip),
-                box(lies ? right : left, below, column, (lies ? sources - GAP : end) - below),
-                lies ? box(right, to, column, low) : box(right, below, column, sources - GAP - below),
-                box(right, sources, column, heights.sources()),
-                cautions,
+                box(MARGIN, from, mapWide, mapEnd - from),
+                box(MARGIN, mapEnd, mapWide, scale),
+                box(MARGIN, end - heights.strip, mapWide, heights.strip),
+                box(right, from, column, heights.legend),
+                box(right, key, column, sources - GAP - key),
+                box(right, to, column, low),
+                box(right, sources, column, heights.sources),
+                box(MARGIN, to, mapWide, low),
+                foot);
+    }
+
+    /** All words below the maps. */
+    private static WallLayout standing(double width, double height, Heights heights, boolean hasMaps) {
+        double wide = width - 2 * MARGIN;
+        double column = column(width, height);
+        double right = width - MARGIN - column;
+        Rectangle2D head = box(MARGIN, heights.bands + MARGIN / 2, wide, heights.head);
+        Rectangle2D foot = box(MARGIN, height - MARGIN - FOOT, wide, FOOT);
+        double cautions = foot.getY() - GAP - heights.cautions;
+        double people = cautions - heights.people - (heights.people > 0 ? GAP : 0);
+        double end = people - GAP;
+        double legend = end - Math.max(heights.legend, heights.key + GAP + heights.sources);
+        double from = head.getMaxY() + GAP;
+        double scale = hasMaps ? SCALE : 0;
+        double middle = legend - GAP;
+        double mapEnd = middle - scale - heights.strip;
+        double sources = end - heights.sources;
+        return new WallLayout(
+                head,
+                box(MARGIN, from, wide, mapEnd - from),
+                box(MARGIN, mapEnd, wide, scale),
+                box(MARGIN, middle - heights.strip, wide, heights.strip),
+                box(MARGIN, legend, column, end - legend),
+                box(right, legend, column, sources - GAP - legend),
+                box(MARGIN, people, wide, heights.people),
+                box(right, sources, column, heights.sources),
+                box(MARGIN, cautions, wide, heights.cautions),
                 foot);
     }
 

@@ -82,11 +82,28 @@ public final class WallPainter {
         WallLayout.Heights heights = new WallLayout.Heights(
                 sheet.head().bands().size() * BAND,
                 titleHeight() + subtitleHeight(),
+                Panel.height(column, this::answers),
+                Panel.height(column, panel -> key(panel, 1)),
+                peopleHeight(column),
+                Panel.height(column, this::sources),
                 cautionsHeight(),
-                Panel.height(column, this::people),
-                Panel.height(column, this::sources));
-        return WallLayout.of(
-                width, height, heights, sheet.bars().isEmpty(), sheet.strip().isPresent());
+                sheet.strip().isPresent() ? WallLayout.STRIP : 0);
+        return WallLayout.of(width, height, heights, sheet.bars().isEmpty());
+    }
+
+    private double peopleHeight(double column) {
+        return peopleColumns().stream()
+                .mapToDouble(blocks -> Panel.height(column, people(blocks)))
+                .max()
+                .orElse(0);
+    }
+
+    /** One column beside the cautions, or as many as there are blocks above them. */
+    private List<List<WallSheet.Block>> peopleColumns() {
+        List<WallSheet.Block> blocks = sheet.blocks().forPeople().stream()
+                .filter(block -> !block.lines().isEmpty())
+                .toList();
+        return sheet.paper().isPortrait() ? blocks.stream().map(List::of).toList() : List.of(blocks);
     }
 
     private int paint(Graphics2D g) {
@@ -102,10 +119,13 @@ public final class WallPainter {
             dropped = maps.paint(g);
             maps.scale(g, layout.scale());
         }
-        sheet.strip().ifPresent(strip -> new WallStrip(strip).paint(g, layout.strip()));
+        if (layout.strip().getHeight() > 0) {
+            new WallStrip(sheet.strip().orElseThrow()).paint(g, layout.strip());
+        }
         int lost = dropped;
-        Panel.draw(g, layout.legend(), panel -> legend(panel, lost));
-        Panel.draw(g, layout.people(), this::people);
+        Panel.draw(g, layout.legend(), this::answers);
+        Panel.draw(g, layout.key(), panel -> key(panel, lost));
+        people(g, layout.people());
         Panel.draw(g, layout.sources(), this::sources);
         cautions(g, layout.cautions());
         foot(g, layout.foot());
@@ -147,11 +167,10 @@ public final class WallPainter {
         Prose.draw(g, sheet.head().subtitle(), Fonts.regular(SUBTITLE), room.getX(), y - 4, room.getWidth());
     }
 
-    private void legend(Panel panel, int dropped) {
-        WallSheet.Legend legend = sheet.legend();
-        panel.strong(legend.heading(), 12);
+    private void answers(Panel panel) {
+        panel.strong(sheet.legend().heading(), 12);
         panel.gap(2);
-        for (WallSheet.Answer answer : legend.answers()) {
+        for (WallSheet.Answer answer : sheet.legend().answers()) {
             if (!answer.words().isEmpty()) {
                 panel.answer(answer.words(), ANSWER);
             }
@@ -160,13 +179,15 @@ public final class WallPainter {
             }
             panel.gap(2);
         }
+    }
+
+    private void key(Panel panel, int dropped) {
         if (sheet.bars().isEmpty()) {
-            panel.rule();
             marks(panel);
         }
-        legend.notes().forEach(note -> panel.paragraph(note, SOURCES));
+        sheet.legend().notes().forEach(note -> panel.paragraph(note, SOURCES));
         if (dropped > 0) {
-            panel.paragraph(legend.marks().namesLeftOut() + " " + dropped, SOURCES);
+            panel.paragraph(sheet.legend().marks().namesLeftOut() + " " + dropped, SOURCES);
         }
     }
 
@@ -213,14 +234,23 @@ public final class WallPainter {
         return both;
     }
 
-    private void people(Panel panel) {
-        for (WallSheet.Block block : sheet.blocks().forPeople()) {
-            if (!block.lines().isEmpty()) {
+    private void people(Graphics2D g, Rectangle2D room) {
+        double column = WallLayout.column(width, height);
+        double x = room.getX();
+        for (List<WallSheet.Block> blocks : peopleColumns()) {
+            Panel.draw(g, new Rectangle2D.Double(x, room.getY(), column, room.getHeight()), people(blocks));
+            x += room.getWidth() - column;
+        }
+    }
+
+    private static Consumer<Panel> people(List<WallSheet.Block> blocks) {
+        return panel -> {
+            for (WallSheet.Block block : blocks) {
                 panel.strong(block.heading(), PEOPLE + 2);
                 block.lines().forEach(line -> panel.paragraph(line, PEOPLE));
                 panel.gap(2);
             }
-        }
+        };
     }
 
     private void sources(Panel panel) {

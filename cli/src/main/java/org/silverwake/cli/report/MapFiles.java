@@ -1,0 +1,46 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.map.ConcentrationMap;
+import org.silverwake.geo.map.MapFormat;
+import org.silverwake.geo.map.MapSheet;
+
+/**
+ * Where maps go, and as which kinds of files.
+ *
+ * @param folder made when the first map is drawn
+ * @param formats each map is written once in each
+ */
+public record MapFiles(Path folder, Set<MapFormat> formats) {
+    /** Copies. */
+    public MapFiles {
+        formats = Set.copyOf(formats);
+    }
+
+    /** The same formats in another folder. */
+    public MapFiles in(Path other) {
+        return new MapFiles(other, formats);
+    }
+
+    /** Draws a map; its name is without ending. */
+    public void draw(RiverMap map, MapSheet sheet, String name) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        for (MapFormat format : MapFormat.values()) {
+            if (formats.contains(format)) {
+                ConcentrationMap.draw(map, sheet, folder.resolve(name + "." + format.ending()));
+            }
+        }
+    }
+}
