@@ -92,7 +92,9 @@ final class AnswerSheets {
                         words.marks(),
                         words.texts().text("sheet.area"),
                         words.notes(ground.withSites())),
-                new WallSheet.Blocks(words.forPeople(), List.of(words.source(guideline, remarks))),
+                new WallSheet.Blocks(
+                        states.size() == 1 ? words.forPeople() : List.of(words.toAsk()),
+                        List.of(words.source(guideline, remarks))),
                 words.cautions(),
                 words.foot(),
                 words.scale());

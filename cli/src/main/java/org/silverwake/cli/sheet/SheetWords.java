@@ -102,7 +102,9 @@ final class SheetWords {
                 unit(guideline),
                 guideline.id()));
         lines.add(guideline.source().words()
-                + (guideline.checked() == Guideline.Checked.SEEN ? "" : " \u2013 " + texts.text("guide.not-seen")));
+                + (guideline.checked() == Guideline.Checked.SEEN
+                        ? "."
+                        : " \u2013 " + texts.text("guide.not-seen") + "."));
         lines.addAll(remarks);
         lines.add(texts.text("guide.factor", number(factor(guideline))));
         return new Block(texts.text("guide.heading"), lines);
@@ -114,9 +116,12 @@ final class SheetWords {
 
     /** What people can do and whom they can ask. */
     List<Block> forPeople() {
-        return List.of(
-                new Block(texts.text("made.to-do"), sheets.whatToDo()),
-                new Block(texts.text("made.ask"), sheets.whomToAsk()));
+        return List.of(new Block(texts.text("made.to-do"), sheets.whatToDo()), toAsk());
+    }
+
+    /** Whom people can ask. */
+    Block toAsk() {
+        return new Block(texts.text("made.ask"), sheets.whomToAsk());
     }
 
     /** What a public sheet does not show. */

@@ -33,12 +33,12 @@ record WallLayout(
     static final double MARGIN = 16;
     private static final double GAP = 8;
     private static final double FOOT = 15;
-    private static final double SCALE = 34;
+    private static final double SCALE = 28;
     static final double STRIP = 86;
     /** Width of the legend of a sheet that lies, as a share of the page [-]. */
     private static final double LEGEND = 0.325;
     /** Least height of the maps of a sheet with a profile, as a share of their width; where it is less, the profile is left out. Chosen. */
-    private static final double LOWEST = 0.4;
+    private static final double LOWEST = 0.42;
 
     /** How high parts are whose words decide it, at their full size [points]. */
     record Heights(
@@ -63,7 +63,7 @@ record WallLayout(
         return heights.strip > 0 && low ? of(width, height, heights.withoutStrip(), hasMaps) : layout;
     }
 
-    /** Words in a column on the right, cautions and what to do below. */
+    /** Legend in a column on the right, what to do below the maps, sources and cautions over the whole width. */
     private static WallLayout lying(double width, double height, Heights heights, boolean hasMaps) {
         double wide = width - 2 * MARGIN;
         double column = column(width, height);
@@ -71,24 +71,25 @@ record WallLayout(
         double mapWide = wide - column - 2 * GAP;
         Rectangle2D head = box(MARGIN, heights.bands + MARGIN / 2, wide, heights.head);
         Rectangle2D foot = box(MARGIN, height - MARGIN - FOOT, wide, FOOT);
-        double low = Math.max(heights.cautions, heights.people);
-        double to = foot.getY() - GAP - low;
+        double cautions = foot.getY() - GAP - heights.cautions;
+        double sources = cautions - heights.sources - (heights.sources > 0 ? GAP / 2 : 0);
         double from = head.getMaxY() + GAP;
-        double end = to - GAP;
+        double end = sources - GAP / 2;
+        double people = end - heights.people;
         double scale = hasMaps ? SCALE : 0;
-        double mapEnd = end - scale - heights.strip;
-        double sources = end - heights.sources;
-        double key = from + heights.legend + GAP;
+        double middle = people - (heights.people > 0 ? GAP / 2 : 0);
+        double mapEnd = middle - scale - heights.strip;
+        double key = from + heights.legend + GAP / 2;
         return new WallLayout(
                 head,
                 box(MARGIN, from, mapWide, mapEnd - from),
                 box(MARGIN, mapEnd, mapWide, scale),
-                box(MARGIN, end - heights.strip, mapWide, heights.strip),
+                box(MARGIN, middle - heights.strip, mapWide, heights.strip),
                 box(right, from, column, heights.legend),
-                box(right, key, column, sources - GAP - key),
-                box(right, to, column, low),
-                box(right, sources, column, heights.sources),
-                box(MARGIN, to, mapWide, low),
+                box(right, key, column, end - key),
+                box(MARGIN, people, mapWide, heights.people),
+                box(MARGIN, sources, wide, heights.sources),
+                box(MARGIN, cautions, wide, heights.cautions),
                 foot);
     }
 
@@ -127,8 +128,13 @@ record WallLayout(
         return width > height ? LEGEND * wide : (wide - 2 * GAP) / 2;
     }
 
-    /** Width of the cautions, which on a page that lies leave room for what to do [points]. */
-    static double cautions(double width, double height) {
+    /** Width of the sources: all of a page that lies, a column of one that stands [points]. */
+    static double sources(double width, double height) {
+        return width > height ? width - 2 * MARGIN : column(width, height);
+    }
+
+    /** Width of what is below the maps [points]. */
+    static double people(double width, double height) {
         double wide = width - 2 * MARGIN;
         return width > height ? wide - column(width, height) - 2 * GAP : wide;
     }

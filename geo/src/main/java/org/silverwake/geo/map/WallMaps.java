@@ -180,8 +180,8 @@ final class WallMaps {
         Point2D end = frame.toPage(east.lon2, middle.y);
         double length = end.getX() - views.get(0).getCenterX();
         double x = row.getX() + 44;
-        double y = row.getY() + 18;
-        Surround.northArrow(g, row.getX() + 9, row.getY() + 8, sheet.scale().north());
+        double y = row.getY() + 16;
+        Surround.northArrow(g, row.getX() + 9, row.getY() + 6, sheet.scale().north());
         bar(g, x, y, length);
         Font font = Fonts.bold(11);
         g.setFont(font);
@@ -197,7 +197,7 @@ final class WallMaps {
         List<String> times = sheet.scale().times(meters);
         if (!times.isEmpty()) {
             Prose.draw(
-                    g, String.join(" \u2013 ", times), Fonts.regular(11), left, row.getY() + 6, row.getMaxX() - left);
+                    g, String.join(" \u2013 ", times), Fonts.regular(11), left, row.getY() + 4, row.getMaxX() - left);
         }
     }
 

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
 import org.geotools.api.style.Symbolizer;
 import org.silverwake.geo.assembly.RiverMap;
 
@@ -29,15 +28,14 @@ public final class WallPainter {
     static final double ANSWER = 20;
     static final double LEAST_CAUTION = 8.5;
 
-    private static final double MOST_TITLE = 52;
-    private static final double SUBTITLE = 17;
+    private static final double MOST_TITLE = 42;
+    private static final double SUBTITLE = 16;
     private static final double BAND = 22;
     private static final double BAND_LETTERS = 14;
-    private static final double ROW = 10.5;
-    private static final double PEOPLE = 10.5;
+    private static final double ROW = 10;
+    private static final double PEOPLE = 10;
     private static final double SOURCES = 8.5;
     private static final double CAUTION = 9.2;
-    private static final int CAUTION_COLUMNS = 2;
     private static final double INSET = 7;
     private static final double COLUMN_GAP = 14;
     private static final Color INK = Color.decode(MapStyles.INK);
@@ -84,26 +82,31 @@ public final class WallPainter {
                 titleHeight() + subtitleHeight(),
                 Panel.height(column, this::answers),
                 Panel.height(column, panel -> key(panel, 1)),
-                peopleHeight(column),
-                Panel.height(column, this::sources),
+                peopleHeight(),
+                Panel.height(WallLayout.sources(width, height), this::sources),
                 cautionsHeight(),
                 sheet.strip().isPresent() ? WallLayout.STRIP : 0);
         return WallLayout.of(width, height, heights, sheet.bars().isEmpty());
     }
 
-    private double peopleHeight(double column) {
-        return peopleColumns().stream()
-                .mapToDouble(blocks -> Panel.height(column, people(blocks)))
+    private double peopleHeight() {
+        List<WallSheet.Block> blocks = peopleBlocks();
+        double column = peopleWidth(blocks.size());
+        return blocks.stream()
+                .mapToDouble(block -> Panel.height(column, people(block)))
                 .max()
                 .orElse(0);
     }
 
-    /** One column beside the cautions, or as many as there are blocks above them. */
-    private List<List<WallSheet.Block>> peopleColumns() {
-        List<WallSheet.Block> blocks = sheet.blocks().forPeople().stream()
+    private double peopleWidth(int columns) {
+        return (WallLayout.people(width, height) - (columns - 1) * COLUMN_GAP) / Math.max(1, columns);
+    }
+
+    /** Each in a column of its own. */
+    private List<WallSheet.Block> peopleBlocks() {
+        return sheet.blocks().forPeople().stream()
                 .filter(block -> !block.lines().isEmpty())
                 .toList();
-        return sheet.paper().isPortrait() ? blocks.stream().map(List::of).toList() : List.of(blocks);
     }
 
     private int paint(Graphics2D g) {
@@ -168,8 +171,7 @@ public final class WallPainter {
     }
 
     private void answers(Panel panel) {
-        panel.strong(sheet.legend().heading(), 12);
-        panel.gap(2);
+        panel.strong(sheet.legend().heading(), 11);
         for (WallSheet.Answer answer : sheet.legend().answers()) {
             if (!answer.words().isEmpty()) {
                 panel.answer(answer.words(), ANSWER);
@@ -177,7 +179,7 @@ public final class WallPainter {
             for (LineClass look : answer.classes()) {
                 panel.line(MapStyles.reach(look, 1), look.legend(), ROW);
             }
-            panel.gap(2);
+            panel.gap(1);
         }
     }
 
@@ -235,44 +237,60 @@ public final class WallPainter {
     }
 
     private void people(Graphics2D g, Rectangle2D room) {
-        double column = WallLayout.column(width, height);
+        List<WallSheet.Block> blocks = peopleBlocks();
+        double column = peopleWidth(blocks.size());
         double x = room.getX();
-        for (List<WallSheet.Block> blocks : peopleColumns()) {
-            Panel.draw(g, new Rectangle2D.Double(x, room.getY(), column, room.getHeight()), people(blocks));
-            x += room.getWidth() - column;
+        for (WallSheet.Block block : blocks) {
+            Panel.draw(g, new Rectangle2D.Double(x, room.getY(), column, room.getHeight() + 1), people(block));
+            x += column + COLUMN_GAP;
         }
     }
 
-    private static Consumer<Panel> people(List<WallSheet.Block> blocks) {
+    private static Consumer<Panel> people(WallSheet.Block block) {
         return panel -> {
-            for (WallSheet.Block block : blocks) {
-                panel.strong(block.heading(), PEOPLE + 2);
-                block.lines().forEach(line -> panel.paragraph(line, PEOPLE));
-                panel.gap(2);
-            }
+            panel.strong(block.heading(), PEOPLE + 2);
+            block.lines().forEach(line -> panel.paragraph(line, PEOPLE));
         };
     }
 
     private void sources(Panel panel) {
         for (WallSheet.Block block : sheet.blocks().sources()) {
             if (!block.lines().isEmpty()) {
-                panel.strong(block.heading(), SOURCES + 1);
-                block.lines().forEach(line -> panel.paragraph(line, SOURCES));
+                panel.paragraph(block.heading() + ": " + String.join(" ", block.lines()), SOURCES);
             }
         }
     }
 
-    private double cautionWidth() {
-        return (WallLayout.cautions(width, height) - 2 * INSET - (CAUTION_COLUMNS - 1) * COLUMN_GAP) / CAUTION_COLUMNS;
+    private int cautionColumns() {
+        return sheet.paper().isPortrait() ? 2 : 3;
     }
 
-    /** The cautions of each column, in their order. */
+    private double cautionWidth() {
+        int columns = cautionColumns();
+        return (width - 2 * WallLayout.MARGIN - 2 * INSET - (columns - 1) * COLUMN_GAP) / columns;
+    }
+
+    /** The cautions of each column, in their order, the highest column as low as can be. */
     private List<List<String>> cautionParts() {
         List<String> all = sheet.cautions().lines();
-        int each = (all.size() + CAUTION_COLUMNS - 1) / CAUTION_COLUMNS;
-        return IntStream.range(0, CAUTION_COLUMNS)
-                .mapToObj(k -> all.subList(Math.min(all.size(), k * each), Math.min(all.size(), (k + 1) * each)))
-                .toList();
+        double[] ends = new double[all.size() + 1];
+        for (int k = 0; k < all.size(); k++) {
+            ends[k + 1] = ends[k] + Panel.height(cautionWidth(), lines(all.subList(k, k + 1)));
+        }
+        int first = 0;
+        int second = all.size();
+        double least = Double.POSITIVE_INFINITY;
+        for (int a = 0; a <= all.size(); a++) {
+            for (int b = cautionColumns() > 2 ? a : all.size(); b <= all.size(); b++) {
+                double highest = Math.max(ends[a], Math.max(ends[b] - ends[a], ends[all.size()] - ends[b]));
+                if (highest < least) {
+                    least = highest;
+                    first = a;
+                    second = b;
+                }
+            }
+        }
+        return List.of(all.subList(0, first), all.subList(first, second), all.subList(second, all.size()));
     }
 
     private static Consumer<Panel> lines(List<String> lines) {
@@ -287,7 +305,7 @@ public final class WallPainter {
                 .mapToDouble(part -> Panel.height(cautionWidth(), lines(part)))
                 .max()
                 .orElse(0);
-        return highest + headingHeight() + 2 * INSET;
+        return highest + headingHeight() + 1.5 * INSET;
     }
 
     private double headingHeight() {
@@ -299,12 +317,12 @@ public final class WallPainter {
         g.setStroke(new BasicStroke(1.6f));
         g.draw(room);
         double x = room.getX() + INSET;
-        double y = room.getY() + INSET - 2;
+        double y = room.getY() + INSET - 3;
         y += Prose.draw(g, sheet.cautions().heading(), Fonts.bold(CAUTION + 3), x, y, room.getWidth());
         List<List<String>> parts = cautionParts();
         for (int k = 0; k < parts.size(); k++) {
             double left = x + k * (cautionWidth() + COLUMN_GAP);
-            Panel.draw(g, new Rectangle2D.Double(left, y + 2, cautionWidth(), room.getMaxY() - y), lines(parts.get(k)));
+            Panel.draw(g, new Rectangle2D.Double(left, y + 1, cautionWidth(), room.getMaxY() - y), lines(parts.get(k)));
         }
     }
 
