@@ -77,7 +77,10 @@ final class AnswerSheets {
         SheetLegend legend = SheetLegend.ofAnswers(words.texts(), words.factor(guideline), SheetLegend.used(all));
         List<Figure> figures = new ArrayList<>();
         for (int k = 0; k < states.size(); k++) {
-            figures.add(new Figure(captions.get(k), marks(legend, states.get(k)), ground.points()));
+            figures.add(new Figure(
+                    captions.get(k),
+                    marks(legend, states.get(k)),
+                    states.size() == 1 ? ground.points() : ground.places()));
         }
         return new WallSheet(
                 words.paper(),

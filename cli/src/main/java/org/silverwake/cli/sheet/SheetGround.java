@@ -41,6 +41,13 @@ final class SheetGround {
                 .toList();
     }
 
+    /** Places alone, for small maps; the map of one state shows the sites. */
+    List<MapPoint> places() {
+        return points().stream()
+                .filter(point -> point.kind() != MapPoint.Kind.SITE)
+                .toList();
+    }
+
     WallSheet.Ground ground() {
         List<WallSheet.NamedArea> areas = new ArrayList<>();
         if (!withSites) {

@@ -11,17 +11,18 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 
-/** Shares of sources at places: a bar for each place, its parts in greys and slants of their own, each named in the key above. */
+/** Shares of sources at places: a bar for each place, its parts in greys and slants of their own, each named in the key beside them. */
 final class WallBars {
-    /** The looks of sources in turn: lightness falls by 20 L* or more from one to the next; slants part those that come again. */
+    /** The looks of sources in turn: lightness changes by 20 L* or more from one to the next; slants part those that come again. */
     static final List<String> FILLS = List.of("#2b0a2f", "#8a4a78", "#dcb9cf", "#454f5c", "#98a4b3", "#e3e7ec");
 
     private static final Color INK = Color.decode(MapStyles.INK);
-    private static final double KEY = 13;
+    private static final double KEY = 14;
+    private static final double KEY_STEP = 1.5;
+    private static final double SWATCH = 30;
     private static final double NAME = 15;
     private static final double AMOUNT = 10;
     private static final double LARGEST_BAR = 26;
-    private static final double GAP = 6;
 
     private final WallSheet.Bars bars;
 
@@ -30,32 +31,31 @@ final class WallBars {
     }
 
     void paint(Graphics2D g, Rectangle2D room) {
-        double y = key(g, room) + GAP;
+        double y = room.getY();
         double each = (room.getMaxY() - y) / Math.max(1, bars.rows().size());
-        double bar = Math.min(LARGEST_BAR, 0.42 * each);
-        double letters = Math.min(NAME, 0.32 * each);
+        double bar = Math.min(LARGEST_BAR, 0.44 * each);
+        double letters = Math.min(NAME, 0.4 * each);
         for (WallSheet.Bars.Row row : bars.rows()) {
             row(g, room, row, y, bar, letters);
             y += Math.min(each, LARGEST_BAR + 2.4 * NAME);
         }
     }
 
-    private double key(Graphics2D g, Rectangle2D room) {
-        Font font = Fonts.regular(KEY);
-        double x = room.getX();
-        double y = room.getY();
+    /** The sources and their looks, at the lower end of a room. */
+    void key(Graphics2D g, Rectangle2D room) {
+        double y = room.getMaxY() - keyHeight(bars);
         for (int k = 0; k < bars.sources().size(); k++) {
-            double width = 24 + Prose.width(bars.sources().get(k), font);
-            if (x > room.getX() && x + width > room.getMaxX()) {
-                x = room.getX();
-                y += 1.5 * KEY;
-            }
-            part(g, new Rectangle2D.Double(x, y + 1, 18, KEY), k);
+            String source = bars.sources().get(k);
+            Font font = Prose.fitting(source, Fonts.regular(KEY), room.getWidth() - SWATCH);
+            part(g, new Rectangle2D.Double(room.getX(), y + 2, SWATCH - 6, KEY), k);
             g.setColor(INK);
-            Prose.draw(g, bars.sources().get(k), font, x + 23, y, 2 * width);
-            x += width + 14;
+            Prose.draw(g, source, font, room.getX() + SWATCH, y + 0.5, 2 * room.getWidth());
+            y += KEY_STEP * KEY;
         }
-        return y + 1.5 * KEY;
+    }
+
+    static double keyHeight(WallSheet.Bars bars) {
+        return bars.sources().size() * KEY_STEP * KEY;
     }
 
     private void row(Graphics2D g, Rectangle2D room, WallSheet.Bars.Row row, double y, double bar, double letters) {

@@ -93,7 +93,7 @@ record WallLayout(
                 foot);
     }
 
-    /** All words below the maps. */
+    /** All words below the maps: the legend on the left, symbols and what to do on the right, sources and cautions over the whole width. */
     private static WallLayout standing(double width, double height, Heights heights, boolean hasMaps) {
         double wide = width - 2 * MARGIN;
         double column = column(width, height);
@@ -101,23 +101,23 @@ record WallLayout(
         Rectangle2D head = box(MARGIN, heights.bands + MARGIN / 2, wide, heights.head);
         Rectangle2D foot = box(MARGIN, height - MARGIN - FOOT, wide, FOOT);
         double cautions = foot.getY() - GAP - heights.cautions;
-        double people = cautions - heights.people - (heights.people > 0 ? GAP : 0);
-        double end = people - GAP;
-        double legend = end - Math.max(heights.legend, heights.key + GAP + heights.sources);
+        double sources = cautions - heights.sources - (heights.sources > 0 ? GAP / 2 : 0);
+        double end = sources - GAP / 2;
+        double legend = end - Math.max(heights.legend, heights.key + GAP + heights.people);
+        double people = end - heights.people;
         double from = head.getMaxY() + GAP;
         double scale = hasMaps ? SCALE : 0;
-        double middle = legend - GAP;
+        double middle = legend - GAP / 2;
         double mapEnd = middle - scale - heights.strip;
-        double sources = end - heights.sources;
         return new WallLayout(
                 head,
                 box(MARGIN, from, wide, mapEnd - from),
                 box(MARGIN, mapEnd, wide, scale),
                 box(MARGIN, middle - heights.strip, wide, heights.strip),
                 box(MARGIN, legend, column, end - legend),
-                box(right, legend, column, sources - GAP - legend),
-                box(MARGIN, people, wide, heights.people),
-                box(right, sources, column, heights.sources),
+                box(right, legend, column, people - GAP - legend),
+                box(right, people, column, heights.people),
+                box(MARGIN, sources, wide, heights.sources),
                 box(MARGIN, cautions, wide, heights.cautions),
                 foot);
     }
@@ -126,17 +126,6 @@ record WallLayout(
     static double column(double width, double height) {
         double wide = width - 2 * MARGIN;
         return width > height ? LEGEND * wide : (wide - 2 * GAP) / 2;
-    }
-
-    /** Width of the sources: all of a page that lies, a column of one that stands [points]. */
-    static double sources(double width, double height) {
-        return width > height ? width - 2 * MARGIN : column(width, height);
-    }
-
-    /** Width of what is below the maps [points]. */
-    static double people(double width, double height) {
-        double wide = width - 2 * MARGIN;
-        return width > height ? wide - column(width, height) - 2 * GAP : wide;
     }
 
     private static Rectangle2D box(double x, double y, double width, double height) {

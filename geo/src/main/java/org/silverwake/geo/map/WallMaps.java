@@ -22,9 +22,12 @@ import org.silverwake.geo.assembly.RiverMap;
 final class WallMaps {
     private static final Color INK = Color.decode(MapStyles.INK);
     private static final Color PALE = new Color(0xe6, 0xe6, 0xe6);
-    private static final double PADDING = 30;
+    private static final double PADDING = 24;
     private static final double GAP = 8;
     private static final double CAPTION = 15;
+    /** Shorter scale bars have no number at their half [points]. */
+    private static final double LEAST_HALVED = 80;
+
     /** How much larger than on a map for the desk, the largest at which every name finds room [-]. Chosen. */
     private static final double[] ENLARGED = {1.6, 1.45, 1.3, 1.15, 1, 0.85, 0.7};
 
@@ -189,7 +192,9 @@ final class WallMaps {
         String half = sheet.scale().kilometers(meters / 2, false);
         String nought = sheet.scale().kilometers(0, false);
         g.drawString(nought, (float) (x - Prose.width(nought, font) / 2), (float) y - 4);
-        g.drawString(half, (float) (x + length / 2 - Prose.width(half, font) / 2), (float) y - 4);
+        if (length > LEAST_HALVED) {
+            g.drawString(half, (float) (x + length / 2 - Prose.width(half, font) / 2), (float) y - 4);
+        }
         String number = sheet.scale().kilometers(meters, false);
         double start = x + length - Prose.width(number, font) / 2;
         g.drawString(full, (float) start, (float) y - 4);

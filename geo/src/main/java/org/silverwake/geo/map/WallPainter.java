@@ -80,33 +80,38 @@ public final class WallPainter {
         WallLayout.Heights heights = new WallLayout.Heights(
                 sheet.head().bands().size() * BAND,
                 titleHeight() + subtitleHeight(),
-                Panel.height(column, this::answers),
+                Panel.height(column, this::answers)
+                        + sheet.bars().map(bars -> WallBars.keyHeight(bars)).orElse(0.0),
                 Panel.height(column, panel -> key(panel, 1)),
                 peopleHeight(),
-                Panel.height(WallLayout.sources(width, height), this::sources),
+                Panel.height(width - 2 * WallLayout.MARGIN, this::sources),
                 cautionsHeight(),
                 sheet.strip().isPresent() ? WallLayout.STRIP : 0);
         return WallLayout.of(width, height, heights, sheet.bars().isEmpty());
     }
 
     private double peopleHeight() {
-        List<WallSheet.Block> blocks = peopleBlocks();
-        double column = peopleWidth(blocks.size());
-        return blocks.stream()
-                .mapToDouble(block -> Panel.height(column, people(block)))
+        return peopleColumns().stream()
+                .mapToDouble(blocks -> Panel.height(peopleWidth(), people(blocks)))
                 .max()
                 .orElse(0);
     }
 
-    private double peopleWidth(int columns) {
-        return (WallLayout.people(width, height) - (columns - 1) * COLUMN_GAP) / Math.max(1, columns);
-    }
-
-    /** Each in a column of its own. */
-    private List<WallSheet.Block> peopleBlocks() {
-        return sheet.blocks().forPeople().stream()
+    /** Side by side below the maps of a sheet that lies, below each other on one that stands. */
+    private List<List<WallSheet.Block>> peopleColumns() {
+        List<WallSheet.Block> blocks = sheet.blocks().forPeople().stream()
                 .filter(block -> !block.lines().isEmpty())
                 .toList();
+        return sheet.paper().isPortrait()
+                ? List.of(blocks)
+                : blocks.stream().map(List::of).toList();
+    }
+
+    private double peopleWidth() {
+        double column = WallLayout.column(width, height);
+        int columns = Math.max(1, peopleColumns().size());
+        double wide = width - 2 * WallLayout.MARGIN - column - COLUMN_GAP;
+        return sheet.paper().isPortrait() ? column : (wide - (columns - 1) * COLUMN_GAP) / columns;
     }
 
     private int paint(Graphics2D g) {
@@ -116,7 +121,9 @@ public final class WallPainter {
         head(g, layout.head());
         int dropped = 0;
         if (sheet.bars().isPresent()) {
-            new WallBars(sheet.bars().get()).paint(g, layout.figure());
+            WallBars bars = new WallBars(sheet.bars().get());
+            bars.paint(g, layout.figure());
+            bars.key(g, layout.legend());
         } else {
             WallMaps maps = new WallMaps(map, sheet, layout.figure());
             dropped = maps.paint(g);
@@ -237,19 +244,19 @@ public final class WallPainter {
     }
 
     private void people(Graphics2D g, Rectangle2D room) {
-        List<WallSheet.Block> blocks = peopleBlocks();
-        double column = peopleWidth(blocks.size());
         double x = room.getX();
-        for (WallSheet.Block block : blocks) {
-            Panel.draw(g, new Rectangle2D.Double(x, room.getY(), column, room.getHeight() + 1), people(block));
-            x += column + COLUMN_GAP;
+        for (List<WallSheet.Block> blocks : peopleColumns()) {
+            Panel.draw(g, new Rectangle2D.Double(x, room.getY(), peopleWidth(), room.getHeight() + 1), people(blocks));
+            x += peopleWidth() + COLUMN_GAP;
         }
     }
 
-    private static Consumer<Panel> people(WallSheet.Block block) {
+    private static Consumer<Panel> people(List<WallSheet.Block> blocks) {
         return panel -> {
-            panel.strong(block.heading(), PEOPLE + 2);
-            block.lines().forEach(line -> panel.paragraph(line, PEOPLE));
+            for (WallSheet.Block block : blocks) {
+                panel.strong(block.heading(), PEOPLE + 2);
+                block.lines().forEach(line -> panel.paragraph(line, PEOPLE));
+            }
         };
     }
 
