@@ -6,8 +6,10 @@ package org.silverwake.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
@@ -22,6 +24,8 @@ import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
+import org.silverwake.cli.sheet.PrintedSheets;
+import org.silverwake.geo.map.MapFormat;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,6 +56,16 @@ public final class RunCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Option(
+            names = "--sheets",
+            split = ",",
+            paramLabel = "FORMAT",
+            defaultValue = "pdf",
+            converter = FormatsOption.Format.class,
+            description =
+                    "What printed sheets are written as, one or more of png, svg, pdf with commas between (default pdf).")
+    private Set<MapFormat> sheets = new LinkedHashSet<>();
+
     @Mixin
     private FormatsOption maps;
 
@@ -77,6 +91,9 @@ public final class RunCommand implements Callable<Integer> {
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
+            watch.step("draw sheets");
+            PrintedSheets.draw(outcome, folder.path().resolve("sheets"), sheets);
+            watch.step("draw years");
             YearsPictures.draw(outcome, folder.path().resolve("years"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);

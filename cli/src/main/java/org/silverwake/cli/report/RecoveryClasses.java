@@ -21,9 +21,9 @@ import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Recovery;
 
 /** Reaches, people and river by how long it takes until the high estimate is below a value for good, from the work's date on. */
-final class RecoveryClasses {
-    private static final int SOON = 5;
-    private static final int LATE = 20;
+public final class RecoveryClasses {
+    public static final int SOON = 5;
+    public static final int LATE = 20;
     private static final double KILOMETER = 1000;
 
     /** In the order of the legend. */
@@ -40,19 +40,19 @@ final class RecoveryClasses {
     private final YearsRun run;
     private final int now;
 
-    RecoveryClasses(Outcome outcome, YearsRun run) {
+    public RecoveryClasses(Outcome outcome, YearsRun run) {
         this.outcome = outcome;
         this.run = run;
         this.now = outcome.scenario().project().date().getYear();
     }
 
     /** Year from which times count. */
-    int now() {
+    public int now() {
         return now;
     }
 
     /** The value that maps show, and the first ones of beds, which recover last, and of fish; all on request. */
-    Set<Guideline> drawn(boolean all) {
+    public Set<Guideline> drawn(boolean all) {
         List<Guideline> possible = Recoveries.guidelines(outcome, run);
         Set<Guideline> drawn = new LinkedHashSet<>();
         if (all) {
@@ -84,7 +84,7 @@ final class RecoveryClasses {
     }
 
     /** Of all reaches. */
-    List<ReachShade> shades(Guideline guideline) {
+    public List<ReachShade> shades(Guideline guideline) {
         return IntStream.range(0, outcome.basin().network().size())
                 .mapToObj(reach -> shade(guideline, reach))
                 .toList();

@@ -41,7 +41,7 @@ public final class Shading {
     }
 
     /** The look of an answer. */
-    static ReachShade of(ScreeningRow row, double factor) {
+    public static ReachShade of(ScreeningRow row, double factor) {
         return switch (row.answer()) {
             case ABOVE -> row.ratioLow().orElseThrow() > FAR * factor ? ReachShade.FAR_ABOVE : ReachShade.ABOVE;
             case MAY_BE_ABOVE -> row.verdict().leansAbove() ? ReachShade.LIKELY_ABOVE : ReachShade.MAY_BE_ABOVE;

@@ -66,6 +66,17 @@ public final class ApportionRun {
         return run.closed(found);
     }
 
+    /** Shares alone, of all places of a run that is there, without closing any site. */
+    public static Apportioned shares(Outcome outcome) {
+        List<Integer> places =
+                IntStream.range(0, outcome.scenario().places().size()).boxed().toList();
+        ApportionRun run = new ApportionRun(outcome, places);
+        List<SharedValue> values = run.shares().stream()
+                .map(v -> new SharedValue(v.place(), v.what(), v.state(), v.bound(), v.variant(), v.parts(), List.of()))
+                .toList();
+        return new Apportioned(outcome, places, values, run.notes);
+    }
+
     private static List<Integer> places(ScenarioInput scenario, List<String> at) {
         List<String> names =
                 scenario.places().stream().map(ScenarioInput.Place::name).toList();

@@ -108,7 +108,7 @@ public final class ConcentrationMap {
         BackdropPainter backdrop = new BackdropPainter(frame, sheet.basis().ground());
         backdrop.paint(g);
         var reaches = MapFeatures.reaches(map, sheet.reaches());
-        painter.paint(MapFeatures.waters(sheet), MapStyles.waters(sheet.classes()));
+        painter.paint(MapFeatures.waters(sheet.basis().waters(), sheet.reaches()), MapStyles.waters(sheet.classes()));
         if (sheet.basis().ground().isDrawn()) {
             painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
         }

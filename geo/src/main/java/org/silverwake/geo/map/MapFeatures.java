@@ -28,6 +28,7 @@ import org.silverwake.geo.assembly.RiverMap;
 final class MapFeatures {
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final double RIVER_NAME_PRIORITY = 100;
+    private static final double AREA_PRIORITY = 50;
 
     /** Samples of one place stand on one another, stem on bottle; of very many the last lie on each other. */
     private static final double SAMPLE_STEP = 1.5;
@@ -59,12 +60,19 @@ final class MapFeatures {
     }
 
     /** Surfaces of waters with the class of their reach (index). */
-    static List<SimpleFeature> waters(MapSheet sheet) {
+    static List<SimpleFeature> waters(List<WaterShape> waters, List<ReachMark> marks) {
         Builder features = new Builder(Geometry.class, Map.of("class", Integer.class));
-        for (WaterShape water : sheet.basis().waters()) {
-            features.add(
-                    water.shape(),
-                    Map.of("class", sheet.reaches().get(water.reach()).lineClass()));
+        for (WaterShape water : waters) {
+            features.add(water.shape(), Map.of("class", marks.get(water.reach()).lineClass()));
+        }
+        return features.all();
+    }
+
+    /** Areas of groups of sites with their names. */
+    static List<SimpleFeature> areas(List<WallSheet.NamedArea> areas) {
+        Builder features = new Builder(Geometry.class, Map.of("label", String.class, "priority", Double.class));
+        for (WallSheet.NamedArea area : areas) {
+            features.add(area.area().shape(), Map.of("label", area.name(), "priority", AREA_PRIORITY));
         }
         return features.all();
     }

@@ -19,6 +19,7 @@ final class MapStyles {
     static final String INK = "#1c1c1c";
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
+    private static final String AREA = "#ecdfc6";
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -67,6 +68,20 @@ final class MapStyles {
 
     static PolygonSymbolizer water(LineClass look) {
         return Symbols.area(look.color(), WATER_OPACITY, look.color(), 1);
+    }
+
+    /** Areas of groups of sites: a pale ground, a dotted edge, the group's name. */
+    static Style areas() {
+        return Symbols.style(Symbols.pass(Symbols.rule(
+                null,
+                area(),
+                Symbols.text("label", new Symbols.Letters(11, "bold", "oblique"), INK, Symbols.besidePoint()))));
+    }
+
+    static PolygonSymbolizer area() {
+        PolygonSymbolizer area = Symbols.area(AREA, 1, INK, 1.2);
+        area.getStroke().setDashArray(new float[] {1.2f, 3});
+        return area;
     }
 
     static Style marks(double factor) {

@@ -65,6 +65,40 @@ public record MapWords(
         }
     }
 
+    /** The words of marks, points and names left out alone, as printed sheets need them; the others are empty. */
+    public static MapWords ofMarks(
+            String hatched,
+            String nearBank,
+            String aboveFromBackground,
+            String flow,
+            String water,
+            Map<MapPoint.Kind, String> kinds,
+            String namesLeftOut) {
+        return new MapWords(
+                hatched,
+                nearBank,
+                aboveFromBackground,
+                flow,
+                water,
+                kinds,
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                namesLeftOut,
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                GroundWords.english());
+    }
+
     /** English. */
     public static MapWords english() {
         Map<MapPoint.Kind, String> kinds = new EnumMap<>(MapPoint.Kind.class);

@@ -40,8 +40,8 @@ final class Panel {
         y = room.getY();
     }
 
-    /** Draws a column at the largest size that fits. */
-    static void draw(Graphics2D g, Rectangle2D room, Consumer<Panel> content) {
+    /** Draws a column at the largest size that fits, and gives that [-]. */
+    static double draw(Graphics2D g, Rectangle2D room, Consumer<Panel> content) {
         double scale = 1;
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
         while (scale > SMALLEST && height(nowhere, room, scale, content) > room.getHeight()) {
@@ -50,6 +50,15 @@ final class Panel {
         nowhere.dispose();
         Panel panel = new Panel(g, room, scale);
         content.accept(panel);
+        return scale;
+    }
+
+    /** How high a column is at its full size [points]. */
+    static double height(double width, Consumer<Panel> content) {
+        Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        double height = height(nowhere, new Rectangle2D.Double(0, 0, width, 1), 1, content);
+        nowhere.dispose();
+        return height;
     }
 
     private static double height(Graphics2D nowhere, Rectangle2D room, double scale, Consumer<Panel> content) {
@@ -74,6 +83,12 @@ final class Panel {
     }
 
     void strong(String text, double size) {
+        g.setColor(INK);
+        y += Prose.draw(g, text, Fonts.bold(size * scale), room.getX(), y, room.getWidth()) + 1 * scale;
+    }
+
+    /** An answer, in letters that are read from afar. */
+    void answer(String text, double size) {
         g.setColor(INK);
         y += Prose.draw(g, text, Fonts.bold(size * scale), room.getX(), y, room.getWidth()) + 1 * scale;
     }

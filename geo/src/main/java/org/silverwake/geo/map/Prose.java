@@ -49,6 +49,11 @@ final class Prose {
         return top - y;
     }
 
+    /** Height that wrapped text needs [points]. */
+    static double height(String text, Font font, double width) {
+        return LEADING * font.getSize2D() * wrap(text, font, width).size();
+    }
+
     /** The largest size of a font, from its own downwards, at which a text is no wider [points]. */
     static Font fitting(String text, Font font, double width) {
         double wide = width(text, font);

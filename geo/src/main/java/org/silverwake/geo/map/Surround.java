@@ -41,7 +41,7 @@ final class Surround {
         g.draw(view);
         ticks();
         double y = view.getMaxY() + 16;
-        northArrow(view.getX() + 10, y, words.north());
+        northArrow(g, view.getX() + 10, y, words.north());
         double end = scaleBar(view.getX() + 34, y + 14);
         g.setColor(INK);
         double left = end + 14;
@@ -151,7 +151,7 @@ final class Surround {
         return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
     }
 
-    private void northArrow(double x, double y, String letter) {
+    static void northArrow(Graphics2D g, double x, double y, String letter) {
         Path2D arrow = new Path2D.Double();
         arrow.moveTo(x, y - 2);
         arrow.lineTo(x + 6, y + 20);
