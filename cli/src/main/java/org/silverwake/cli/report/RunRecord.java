@@ -88,7 +88,8 @@ public final class RunRecord {
                 .setPrettyPrinter(printer);
     }
 
-    private static void inputs(JsonGenerator json, ScenarioInput scenario) throws IOException {
+    /** Writes the files that were read, each with its hash. */
+    public static void inputs(JsonGenerator json, ScenarioInput scenario) throws IOException {
         json.writeArrayFieldStart("inputs");
         for (ScenarioInput.SourceFile source : scenario.sourceFiles()) {
             Path file = scenario.folder().resolve(source.file());

@@ -12,13 +12,14 @@ import org.silverwake.model.screening.NotAssessed;
 import org.silverwake.model.screening.ScreeningRow;
 
 /** From answers to looks, the same on maps and in layers. */
-final class Shading {
-    private static final double FAR = 10;
+public final class Shading {
+    /** Times the stated factor beyond which "above" is far above [-]. */
+    public static final double FAR = 10;
 
     private Shading() {}
 
     /** Classes in the order of the legend, with the one of reaches to which a value does not apply, if there are any. */
-    static List<LineClass> classes(double factor, boolean isSomewhereLeftOut) {
+    public static List<LineClass> classes(double factor, boolean isSomewhereLeftOut) {
         List<LineClass> classes = new ArrayList<>(classes(factor));
         if (isSomewhereLeftOut) {
             classes.add(ReachShade.DOES_NOT_APPLY.withLegend("This value does not apply here"));

@@ -32,7 +32,7 @@ public final class Words {
     }
 
     /** What an unknown split is taken as in a variant; empty where all splits are known. */
-    static String variant(TransportInput input, int variant) {
+    public static String variant(TransportInput input, int variant) {
         if (input.variantCount() == 1) {
             return "";
         }

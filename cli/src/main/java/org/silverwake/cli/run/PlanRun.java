@@ -166,7 +166,7 @@ public final class PlanRun implements Evaluator {
      * A practice taken up by a share of those who would, in force from the year that is run. What drums go on losing are
      * droplets, and left out where the scenario does not carry them.
      */
-    private static Practice inFirstYear(ScenarioInput scenario, Practice practice, double share) {
+    static Practice inFirstYear(ScenarioInput scenario, Practice practice, double share) {
         boolean carried = scenario.mercury().forms().contains(FurtherForm.DROPLETS);
         return new Practice(
                 practice.name(),

@@ -4,10 +4,20 @@
 package org.silverwake.cli.run;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
+import org.silverwake.cli.scenario.FieldNotesPlan;
+import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
+import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.ScenarioInput.Effluent;
+import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.scenario.ScenarioInput.Tailings;
 import org.silverwake.model.fish.FishRun;
+import org.silverwake.model.release.Practice;
 import org.silverwake.model.screening.Screening;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyRun;
@@ -35,6 +45,94 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
                 NotedSites.expand(asked.fieldNotes(), taken, asked.fieldNotes().year()));
         Basin basin = outcome.basin();
         return of(outcome, scenario, MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
+    }
+
+    /**
+     * Runs with some practices more than are in force, taken up by all who would, as in their first year, at the sites that
+     * have notes.
+     */
+    public static Rerun taking(Outcome outcome, Collection<OfferedPractice> more) {
+        return of(outcome, withMore(outcome, more));
+    }
+
+    /** What is released then, without running it; water is still routed as now. */
+    public static TransportInput released(Outcome outcome, Collection<OfferedPractice> more) {
+        FieldNotesPlan plan = outcome.scenario().fieldNotes();
+        List<Site> sites = NotedSites.expand(plan, withMore(outcome, more), plan.year());
+        return outcome.result().input().withSites(MercuryStep.releases(outcome.scenario(), outcome.basin(), sites));
+    }
+
+    /** A practice as in its first year, taken up by all who would. */
+    public static Practice inFirstYear(ScenarioInput scenario, Practice practice) {
+        return PlanRun.inFirstYear(scenario, practice, 1);
+    }
+
+    private static NotedSites.Taken withMore(Outcome outcome, Collection<OfferedPractice> more) {
+        FieldNotesPlan plan = outcome.scenario().fieldNotes();
+        return site -> {
+            List<Practice> taken = new ArrayList<>(NotedSites.inForce(plan).by(site));
+            if (NotedSites.find(plan, site).flatMap(NotedSite::notes).isPresent()) {
+                more.stream()
+                        .filter(offered -> offered.isFor(site) && !plan.isInForce(offered, site))
+                        .forEach(offered -> taken.add(inFirstYear(outcome.scenario(), offered.practice())));
+            }
+            return taken;
+        };
+    }
+
+    /**
+     * Runs without some discharge points: neither their mercury nor their tailings nor their water.
+     *
+     * @param points their places in the scenario's list of sites
+     */
+    public static Rerun closing(Outcome outcome, Collection<Integer> points) {
+        List<Site> sites = new ArrayList<>(outcome.scenario().sites());
+        points.forEach(i -> sites.set(i, closed(sites.get(i))));
+        return of(outcome, sites);
+    }
+
+    private static Rerun of(Outcome outcome, List<Site> sites) {
+        ScenarioInput scenario = outcome.scenario().withSites(sites);
+        Basin basin = outcome.basin();
+        return of(outcome, scenario, MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
+    }
+
+    private static Site closed(Site site) {
+        return with(
+                site,
+                site.mercury().map(Rerun::none),
+                site.tailings().map(t -> new Tailings(none(t.mass()), t.content())),
+                site.effluent().map(e -> new Effluent(none(e.flow()), e.concentration())),
+                none(site.water()));
+    }
+
+    private static List<Double> none(List<Double> rates) {
+        return Collections.nCopies(rates.size(), 0.0);
+    }
+
+    private static Site with(
+            Site site,
+            Optional<List<Double>> mercury,
+            Optional<Tailings> tailings,
+            Optional<Effluent> effluent,
+            List<Double> water) {
+        return new Site(
+                site.where(),
+                site.name(),
+                site.group(),
+                site.position(),
+                site.path(),
+                mercury,
+                tailings,
+                effluent,
+                site.cyanide(),
+                site.exchangeableShare(),
+                site.furtherShares(),
+                site.classShares(),
+                water,
+                site.outfall(),
+                site.riverName(),
+                site.note());
     }
 
     /** The run as it was. */

@@ -91,7 +91,12 @@ public record SiteRelease(
 
     /** The same site when its mercury is left out; its solids and water stay. */
     public SiteRelease withoutMercury() {
-        return with(times(mercury, 0), solids, water);
+        return withMercury(times(mercury, 0));
+    }
+
+    /** The same site when it releases other mercury, by flow state [kg/s]; its solids and water stay. */
+    public SiteRelease withMercury(List<Double> other) {
+        return with(other, solids, water);
     }
 
     /** The same site closed: neither mercury nor solids nor water. Its place stays, and so do the extremes of its split. */

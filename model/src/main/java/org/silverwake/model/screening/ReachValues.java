@@ -154,8 +154,13 @@ public final class ReachValues {
         return Optional.ofNullable(reasons[reach]);
     }
 
+    /** Why a reach cannot be said to be below a value of any substance, though it may be above; empty where it can. */
+    public Optional<NotAssessed> doubt(int reach) {
+        return Optional.ofNullable(doubts[reach]);
+    }
+
     /** Why a reach cannot be said to be below a value of a substance, though it may be above; empty where it can. */
-    Optional<NotAssessed> neverBelow(int reach, Substance substance) {
+    public Optional<NotAssessed> neverBelow(int reach, Substance substance) {
         return doubts[reach] == null && substance.isCyanide() && cyanideNotGiven.get(reach)
                 ? Optional.of(NotAssessed.CYANIDE_NOT_GIVEN)
                 : Optional.ofNullable(doubts[reach]);
@@ -167,39 +172,39 @@ public final class ReachValues {
     }
 
     /** Whether a measure has a value here [kg/m3 or kg/kg]. */
-    boolean has(Measure measure, int state, int reach) {
+    public boolean has(Measure measure, int state, int reach) {
         return hasWater(state, reach)
                 && has(measure)
                 && !Double.isNaN(value(measure, Estimate.BACKGROUND, state, reach));
     }
 
     /** Value of a measure, NaN where there is none [kg/m3 or kg/kg]. */
-    double value(Measure measure, Estimate estimate, int state, int reach) {
+    public double value(Measure measure, Estimate estimate, int state, int reach) {
         return water.get(measure)[estimate.ordinal()][state * reaches + reach];
     }
 
     /** Whether bed contents were computed at all. */
-    boolean hasBed() {
+    public boolean hasBed() {
         return bed != null;
     }
 
     /** Bed content, NaN where no solids deposit [kg/kg dry]. */
-    double bed(Estimate estimate, int reach) {
+    public double bed(Estimate estimate, int reach) {
         return bed[estimate.ordinal()][reach];
     }
 
     /** Whether fish were computed at all. */
-    boolean hasFish() {
+    public boolean hasFish() {
         return fish != null;
     }
 
     /** Content of fish, NaN where there is none [kg/kg wet]. */
-    double fish(Estimate estimate, int reach) {
+    public double fish(Estimate estimate, int reach) {
         return fish[estimate.ordinal()][reach];
     }
 
     /** Why fish of a reach cannot be said to be below a value, though they may be above; empty where they can. */
-    Optional<NotAssessed> fishNeverBelow(int reach) {
+    public Optional<NotAssessed> fishNeverBelow(int reach) {
         return Optional.ofNullable(fishDoubts[reach]);
     }
 

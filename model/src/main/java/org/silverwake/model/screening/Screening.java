@@ -93,6 +93,11 @@ public final class Screening {
         return listed;
     }
 
+    /** What is compared. */
+    public ReachValues values() {
+        return values;
+    }
+
     /** The places, in the order given. */
     public List<Receptor> receptors() {
         return receptors;

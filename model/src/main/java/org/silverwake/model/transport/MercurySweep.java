@@ -38,6 +38,11 @@ final class MercurySweep {
             if (!loads.enter(r, load)) {
                 continue;
             }
+            if (!along.isAny() && isEmpty(load)) {
+                // what carries nothing takes no time: all loads and integrals are 0 as they stand
+                loads.leave(r, load);
+                continue;
+            }
             for (int c = cells.start(r); c < cells.start(r + 1); c++) {
                 double tau = hydraulics.travelTime(c);
                 rates.fill(c, along.lossRate(c), cellRates);
@@ -55,6 +60,15 @@ final class MercurySweep {
         return loads;
     }
 
+    private static boolean isEmpty(double[] load) {
+        for (double each : load) {
+            if (each != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * What enters and leaves along cells: exchangeable mercury of lateral water, and abstraction spread along a cell.
      * Arrays by cell.
@@ -62,11 +76,18 @@ final class MercurySweep {
     static final class Lateral {
         private final double[] source;
         private final double[] loss;
+        private final boolean any;
 
         /** Source [kg/s per s of travel] and loss rate [1/s] by cell. */
         Lateral(double[] source, double[] loss) {
             this.source = source;
             this.loss = loss;
+            this.any = !isEmpty(source) || !isEmpty(loss);
+        }
+
+        /** Whether anything enters or leaves along any cell. */
+        boolean isAny() {
+            return any;
         }
 
         static Lateral none(int cells) {

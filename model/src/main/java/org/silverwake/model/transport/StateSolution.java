@@ -69,6 +69,11 @@ public final class StateSolution {
         return rates;
     }
 
+    /** The background. */
+    BackgroundLoads backgroundLoads() {
+        return background;
+    }
+
     /** Number of variants of the split [-]. */
     public int variants() {
         return variants;

@@ -54,10 +54,14 @@ public final class SteadyResult {
     }
 
     private BitSet reachesBelowSites() {
-        RiverNetwork network = input.hydraulics().reaches().network();
         BitSet sites = new BitSet();
         input.sites().forEach(site -> sites.set(site.reach()));
-        BitSet below = network.below(sites);
+        return reached(sites);
+    }
+
+    /** What a release at the heads of some reaches gets to. */
+    BitSet reached(BitSet heads) {
+        BitSet below = input.hydraulics().reaches().network().below(heads);
         // what enters a still water anywhere is everywhere in it
         for (WaterBodies.Body body : input.hydraulics().reaches().bodies().all()) {
             if (body.kind() == ReachKind.STILL_WATER && body.reaches().stream().anyMatch(below::get)) {
@@ -127,6 +131,16 @@ public final class SteadyResult {
     /** River and bed together, between the bounds; empty where the bed is not modelled. */
     public Optional<BedAnswer> bedAnswer() {
         return bed;
+    }
+
+    /** Whether the ceiling of MeHg holds methylation back anywhere, so that the bed is not linear in what is released. */
+    public boolean isMethylationHeldBack() {
+        for (int c = 0; bed.isPresent() && c < cells.count(); c++) {
+            if (bed.get().stocks().methylation(c) < 1) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Number of variants of the split [-]. */

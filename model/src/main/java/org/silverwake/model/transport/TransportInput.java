@@ -4,6 +4,7 @@
 package org.silverwake.model.transport;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.model.mercury.Chemistry;
@@ -75,11 +76,18 @@ public record TransportInput(
 
     /** The same when one site alone releases mercury; all solids and all water stay. */
     TransportInput mercuryOf(int site) {
-        List<SiteRelease> one = new ArrayList<>();
+        BitSet one = new BitSet();
+        one.set(site);
+        return mercuryOf(one);
+    }
+
+    /** The same when some sites alone release mercury; all solids and all water stay. */
+    TransportInput mercuryOf(BitSet some) {
+        List<SiteRelease> releasing = new ArrayList<>();
         for (int i = 0; i < sites.size(); i++) {
-            one.add(i == site ? sites.get(i) : sites.get(i).withoutMercury());
+            releasing.add(some.get(i) ? sites.get(i) : sites.get(i).withoutMercury());
         }
-        return withSites(one);
+        return withSites(releasing);
     }
 
     /** The same with other sites, whose water stays as it is routed. */

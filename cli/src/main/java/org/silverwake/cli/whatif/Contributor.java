@@ -1,0 +1,29 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.whatif;
+
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * What sends mercury down the river as one: a discharge point, or all of a group.
+ *
+ * @param name its words
+ * @param group group of sites
+ * @param points places of its discharge points in the scenario's list of sites
+ * @param rows rows of the table of sites they come from
+ */
+record Contributor(String name, String group, List<Integer> points, List<String> rows) {
+    Contributor {
+        points = List.copyOf(points);
+        rows = List.copyOf(rows);
+    }
+
+    /** The points as a set. */
+    BitSet set() {
+        BitSet set = new BitSet();
+        points.forEach(set::set);
+        return set;
+    }
+}

@@ -1,0 +1,71 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.whatif;
+
+import org.silverwake.cli.run.Rerun;
+import org.silverwake.model.screening.ReachValues.Estimate;
+
+/**
+ * How far values moved by levers are off a full run.
+ *
+ * @param everywhere largest relative difference of a low or high estimate from the run's, over measures, states and units [-]
+ * @param places the same over units with a place [-]
+ * @param unit where it is largest; -1 for nowhere
+ * @param measure of what
+ */
+record Deviation(double everywhere, double places, int unit, int measure) {
+    /**
+     * Compares.
+     *
+     * @param factors by contributor [-]
+     * @param run with the same releases, its solids and its water
+     */
+    static Deviation of(Linear linear, double[] factors, Rerun run) {
+        Search search = new Search(linear);
+        ScreenedValues full = new ScreenedValues(run.screening().values(), linear.units());
+        ScreenedValues own = new ScreenedValues(linear.outcome().screening().values(), linear.units());
+        for (int m = 0; m < linear.measures().size(); m++) {
+            Measured measured = linear.measures().get(m);
+            for (int s = 0; linear.isMoved(measured) && s < linear.sets(m).size(); s++) {
+                double[][] moved = linear.sets(m).get(s).at(factors);
+                for (int u = 0; u < linear.units().count(); u++) {
+                    boolean both = own.isAssessed(u) && full.isAssessed(u) && full.has(measured, s, u);
+                    if (both && !Double.isNaN(moved[0][u])) {
+                        search.see(m, u, moved[0][u], full.of(measured, Estimate.LAID_DOWN, s, u));
+                        search.see(m, u, moved[1][u], full.of(measured, Estimate.CARRIED_THROUGH, s, u));
+                    }
+                }
+            }
+        }
+        return new Deviation(search.everywhere, search.places, search.unit, search.measure);
+    }
+
+    /** The largest so far. */
+    private static final class Search {
+        private final boolean[] hasPlace;
+        private double everywhere;
+        private double places;
+        private int unit = -1;
+        private int measure = -1;
+
+        Search(Linear linear) {
+            this.hasPlace = new boolean[linear.units().count()];
+            linear.outcome()
+                    .screening()
+                    .receptors()
+                    .forEach(place -> place.reach()
+                            .ifPresent(reach -> hasPlace[linear.units().ofPlace(reach)] = true));
+        }
+
+        void see(int m, int u, double moved, double full) {
+            double off = full > 0 ? Math.abs(moved - full) / full : 0;
+            if (off > everywhere) {
+                everywhere = off;
+                unit = u;
+                measure = m;
+            }
+            places = hasPlace[u] ? Math.max(places, off) : places;
+        }
+    }
+}

@@ -1,0 +1,104 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.whatif;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.silverwake.cli.run.Rerun;
+import org.silverwake.cli.scenario.ScenarioException;
+import org.silverwake.cli.whatif.Lever.End;
+import org.silverwake.cli.whatif.Lever.Kilograms;
+import org.silverwake.cli.whatif.Lever.Kind;
+import org.silverwake.model.quantity.Quantity;
+import org.silverwake.model.transport.OutsideModelException;
+
+/**
+ * The levers of a page: of sites, or of groups, each exact for mercury alone, with the deviation where they close altogether; on
+ * an office page with single sites also those of practices.
+ *
+ * @param levers in the order of the page
+ * @param together how far all practices at their far ends at once are off a full run
+ */
+record Levers(List<Lever> levers, Optional<Deviation> together) {
+    /** Cells times runs up to which full runs are made for a page: a second or two (chosen). */
+    static final long MOST_WORK = 60_000;
+
+    Levers {
+        levers = List.copyOf(levers);
+    }
+
+    static Levers of(Linear linear, Audience audience, Contributors.Grouping grouping) {
+        boolean single = audience == Audience.OFFICE && grouping == Contributors.Grouping.NONE;
+        Map<String, List<Integer>> rows = new LinkedHashMap<>();
+        for (int k = 0; k < linear.contributors().size(); k++) {
+            Contributor contributor = linear.contributors().get(k);
+            rows.computeIfAbsent(
+                            single ? contributor.rows().get(0) : contributor.name() + " " + k, row -> new ArrayList<>())
+                    .add(k);
+        }
+        boolean runs = isCheap(linear, rows.size());
+        List<Lever> levers = new ArrayList<>(rows.values().stream().toList().parallelStream()
+                .map(of -> ofSource(linear, of, single ? Kind.SITE : Kind.GROUP, runs))
+                .toList());
+        if (!single) {
+            return new Levers(levers, Optional.empty());
+        }
+        PracticeLevers practices = new PracticeLevers(linear);
+        levers.addAll(practices.levers());
+        return new Levers(levers, practices.together());
+    }
+
+    /** Whether so many full runs are worth a person's waiting. */
+    static boolean isCheap(Linear linear, int runs) {
+        return (long) linear.outcome().result().cells().count() * runs <= MOST_WORK;
+    }
+
+    private static Lever ofSource(Linear linear, List<Integer> contributors, Kind kind, boolean run) {
+        List<Integer> points = contributors.stream()
+                .flatMap(k -> linear.contributors().get(k).points().stream())
+                .toList();
+        double[] factors = new double[linear.contributors().size()];
+        Arrays.fill(factors, 1);
+        contributors.forEach(k -> factors[k] = 0);
+        return new Lever(
+                linear.contributors().get(contributors.get(0)).name(),
+                kind,
+                contributors.stream().map(k -> new End(k, 0)).toList(),
+                true,
+                Optional.empty(),
+                run ? closed(linear, factors, points) : Optional.empty(),
+                new Kilograms(kilograms(linear, points), 0),
+                Optional.empty(),
+                "");
+    }
+
+    /** Empty where the river cannot be run without them. */
+    private static Optional<Deviation> closed(Linear linear, double[] factors, List<Integer> points) {
+        try {
+            return Optional.of(Deviation.of(linear, factors, Rerun.closing(linear.outcome(), points)));
+        } catch (OutsideModelException | ScenarioException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Mercury of discharge points, mean of the year [kg/yr]. */
+    static double kilograms(Linear linear, List<Integer> points) {
+        return points.stream()
+                        .mapToDouble(linear.outcome().result().input()::meanRelease)
+                        .sum()
+                * Quantity.SECONDS_PER_YEAR;
+    }
+
+    /** Contributors as they are now. */
+    static double[] now(Linear linear) {
+        return IntStream.range(0, linear.contributors().size())
+                .mapToDouble(k -> 1)
+                .toArray();
+    }
+}

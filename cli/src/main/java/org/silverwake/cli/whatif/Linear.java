@@ -1,0 +1,97 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.whatif;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.model.transport.MercuryPart;
+import org.silverwake.model.transport.MercuryParts;
+
+/**
+ * A run as a sum of what no lever moves and what each contributor adds, for every measure that guidelines are values of.
+ */
+final class Linear {
+    private final Outcome outcome;
+    private final ReachUnits units;
+    private final List<Contributor> contributors;
+    private final List<Contribution> contributions;
+    private final Contribution background;
+    private final List<BitSet> reached;
+    private final List<Measured> measures;
+    private final List<List<ValueSet>> sets;
+
+    private Linear(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
+        this.outcome = outcome;
+        this.units = units;
+        this.contributors = contributors;
+        this.measures = Measured.of(outcome);
+        MercuryParts all = MercuryParts.of(outcome.result());
+        this.background = Contribution.of(all.background(), outcome.result());
+        this.reached = contributors.stream().map(c -> all.reached(c.set())).toList();
+        ValueSets build =
+                new ValueSets(outcome, units, reached.stream().map(units::of).toList(), measures);
+        // a part is let go as soon as it is read: all together would be many times the run
+        List<Found> found = IntStream.range(0, contributors.size())
+                .parallel()
+                .mapToObj(k -> found(build, all.of(contributors.get(k).set()), k))
+                .toList();
+        this.contributions = found.stream().map(Found::contribution).toList();
+        this.sets =
+                build.sets(all.background(), found.stream().map(Found::values).toList());
+    }
+
+    private record Found(Contribution contribution, List<float[][]> values) {}
+
+    private Found found(ValueSets build, MercuryPart part, int contributor) {
+        return new Found(Contribution.of(part, outcome.result()), build.responses(contributor, part));
+    }
+
+    /** Takes a run apart. */
+    static Linear of(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
+        return new Linear(outcome, units, List.copyOf(contributors));
+    }
+
+    Outcome outcome() {
+        return outcome;
+    }
+
+    ReachUnits units() {
+        return units;
+    }
+
+    List<Contributor> contributors() {
+        return contributors;
+    }
+
+    /** Flows and marks of a contributor. */
+    Contribution contribution(int contributor) {
+        return contributions.get(contributor);
+    }
+
+    /** Flows of background. */
+    Contribution background() {
+        return background;
+    }
+
+    /** Reaches that a contributor's mercury gets to. */
+    BitSet reached(int contributor) {
+        return (BitSet) reached.get(contributor).clone();
+    }
+
+    List<Measured> measures() {
+        return measures;
+    }
+
+    /** Whether levers move a measure. */
+    boolean isMoved(Measured measured) {
+        return measured.fixed().isEmpty() && !contributors.isEmpty();
+    }
+
+    /** Value sets of a measure. */
+    List<ValueSet> sets(int measure) {
+        return sets.get(measure);
+    }
+}

@@ -1,0 +1,62 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.whatif;
+
+import java.io.IOException;
+import java.util.Locale;
+import org.silverwake.cli.whatif.ValueSet.ValueColumn;
+
+/** The measures with their value sets. */
+final class MeasureColumns {
+    private MeasureColumns() {}
+
+    static void write(DataJson json, Linear linear, Blocks blocks) throws IOException {
+        json.raw().writeArrayFieldStart("measures");
+        for (int m = 0; m < linear.measures().size(); m++) {
+            Measured measured = linear.measures().get(m);
+            json.raw().writeStartObject();
+            json.raw().writeStringField("id", measured.id());
+            json.raw().writeStringField("words", measured.words());
+            json.raw()
+                    .writeStringField(
+                            "medium",
+                            measured.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            json.raw().writeBooleanField("byState", measured.kind().isByState());
+            json.raw().writeBooleanField("linear", linear.isMoved(measured));
+            json.text("reason", measured.fixed());
+            json.raw().writeArrayFieldStart("states");
+            for (ValueSet set : linear.sets(m)) {
+                set(json, set, blocks);
+            }
+            json.raw().writeEndArray();
+            json.raw().writeEndObject();
+        }
+        json.raw().writeEndArray();
+    }
+
+    private static void set(DataJson json, ValueSet set, Blocks blocks) throws IOException {
+        byte[] counts = new byte[set.units()];
+        for (int u = 0; u < counts.length; u++) {
+            counts[u] = (byte) set.count(u);
+        }
+        json.raw().writeStartObject();
+        json.bytes("counts", counts);
+        json.raw().writeNumberField("background", blocks.of(Floats.of(set.background())));
+        json.raw().writeArrayFieldStart("columns");
+        for (ValueColumn column : set.columns()) {
+            json.raw().writeStartObject();
+            json.raw().writeNumberField("bound", column.of().bound().ordinal());
+            json.raw().writeNumberField("variant", column.of().variant());
+            json.raw().writeStringField("role", column.role().name().toLowerCase(Locale.ROOT));
+            json.raw().writeNumberField("base", blocks.of(column.base()));
+            json.numbers(
+                    "responses",
+                    column.responses().size(),
+                    k -> blocks.of(column.responses().get(k)));
+            json.raw().writeEndObject();
+        }
+        json.raw().writeEndArray();
+        json.raw().writeEndObject();
+    }
+}
