@@ -6,6 +6,7 @@
 
 const Lines = L.Path.extend({
     WATER: "#2d4a73",
+    ARROW: "#2d4a73",
     TURNED: "#9a3c0c",
     CHOSEN: "rgba(234, 143, 76, 0.75)",
     ARROW_CELL: 46, // at most one arrow in a square of this many pixels
@@ -141,7 +142,7 @@ const Lines = L.Path.extend({
             taken.add(cell);
             const back = this._pointAlong(path, along - size);
             const ahead = this._pointAlong(path, along + size);
-            this._arrow(ctx, at, Math.atan2(ahead.y - back.y, ahead.x - back.x), size, this.turned[i] ? this.TURNED : this.WATER);
+            this._arrow(ctx, at, Math.atan2(ahead.y - back.y, ahead.x - back.x), size, this.turned[i] ? this.TURNED : this.ARROW);
         }
     },
 
