@@ -48,33 +48,34 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
     }
 
     /**
-     * Runs with some practices more than are in force, taken up by all who would, as in their first year, at the sites that
-     * have notes.
+     * Runs with some practices more than are in force, as in their first year, at the sites that have notes.
+     *
+     * @param share of those who would take them up [-], 0 to 1
      */
-    public static Rerun taking(Outcome outcome, Collection<OfferedPractice> more) {
-        return of(outcome, withMore(outcome, more));
+    public static Rerun taking(Outcome outcome, Collection<OfferedPractice> more, double share) {
+        return of(outcome, withMore(outcome, more, share));
     }
 
     /** What is released then, without running it; water is still routed as now. */
     public static TransportInput released(Outcome outcome, Collection<OfferedPractice> more) {
         FieldNotesPlan plan = outcome.scenario().fieldNotes();
-        List<Site> sites = NotedSites.expand(plan, withMore(outcome, more), plan.year());
+        List<Site> sites = NotedSites.expand(plan, withMore(outcome, more, 1), plan.year());
         return outcome.result().input().withSites(MercuryStep.releases(outcome.scenario(), outcome.basin(), sites));
     }
 
-    /** A practice as in its first year, taken up by all who would. */
-    public static Practice inFirstYear(ScenarioInput scenario, Practice practice) {
-        return PlanRun.inFirstYear(scenario, practice, 1);
+    /** A practice as in its first year, taken up by a share of those who would [-]. */
+    public static Practice inFirstYear(ScenarioInput scenario, Practice practice, double share) {
+        return PlanRun.inFirstYear(scenario, practice, share);
     }
 
-    private static NotedSites.Taken withMore(Outcome outcome, Collection<OfferedPractice> more) {
+    private static NotedSites.Taken withMore(Outcome outcome, Collection<OfferedPractice> more, double share) {
         FieldNotesPlan plan = outcome.scenario().fieldNotes();
         return site -> {
             List<Practice> taken = new ArrayList<>(NotedSites.inForce(plan).by(site));
             if (NotedSites.find(plan, site).flatMap(NotedSite::notes).isPresent()) {
                 more.stream()
                         .filter(offered -> offered.isFor(site) && !plan.isInForce(offered, site))
-                        .forEach(offered -> taken.add(inFirstYear(outcome.scenario(), offered.practice())));
+                        .forEach(offered -> taken.add(inFirstYear(outcome.scenario(), offered.practice(), share)));
             }
             return taken;
         };

@@ -14,8 +14,8 @@ import org.silverwake.model.release.Spread;
  * @param kind site, group or practice
  * @param ends what it makes of contributors at its far end
  * @param exact whether values follow to rounding
- * @param error how far they are off a full run at its far end, where they are not exact and a run was made
- * @param closed sites and groups: how far they are off where tailings and water go too
+ * @param full what tailings and water do besides, where full runs were made: of a practice that is not exact as it is moved, of
+ *     sites and groups where they close altogether
  * @param kilograms to the river of what it acts on, now and at its far end [kg/yr]
  * @param gain practices: what they keep from the air, cost and leave
  * @param note words, "" for none
@@ -25,8 +25,7 @@ record Lever(
         Kind kind,
         List<End> ends,
         boolean exact,
-        Optional<Deviation> error,
-        Optional<Deviation> closed,
+        Optional<Full> full,
         Kilograms kilograms,
         Optional<PracticeGain> gain,
         String note) {
@@ -44,6 +43,15 @@ record Lever(
             return name().toLowerCase(java.util.Locale.ROOT);
         }
     }
+
+    /**
+     * What full runs say.
+     *
+     * @param uncorrected how far values in proportion to mercury are off at the far end
+     * @param correction what makes them right there
+     * @param halfway how far they then are off half way; empty where no run was made there
+     */
+    record Full(Deviation uncorrected, Correction correction, Optional<Deviation> halfway) {}
 
     /** Factor of a contributor at the lever's far end [-]. */
     record End(int contributor, double factor) {}

@@ -16,22 +16,31 @@ final class LeverColumns {
     private static final double MILLION = 1e6;
 
     private final DataJson json;
+    private final Blocks blocks;
     private final Linear linear;
     private final Outcome outcome;
     private final boolean single;
     private final boolean hidden;
 
-    private LeverColumns(DataJson json, Linear linear, Audience audience, Contributors.Grouping grouping) {
+    private LeverColumns(
+            DataJson json, Blocks blocks, Linear linear, Audience audience, Contributors.Grouping grouping) {
         this.json = json;
+        this.blocks = blocks;
         this.linear = linear;
         this.outcome = linear.outcome();
         this.hidden = audience == Audience.PUBLIC;
         this.single = !hidden && grouping == Contributors.Grouping.NONE;
     }
 
-    static void write(DataJson json, Linear linear, Levers levers, Audience audience, Contributors.Grouping grouping)
+    static void write(
+            DataJson json,
+            Blocks blocks,
+            Linear linear,
+            Levers levers,
+            Audience audience,
+            Contributors.Grouping grouping)
             throws IOException {
-        LeverColumns columns = new LeverColumns(json, linear, audience, grouping);
+        LeverColumns columns = new LeverColumns(json, blocks, linear, audience, grouping);
         json.raw().writeArrayFieldStart("contributors");
         for (int k = 0; k < linear.contributors().size(); k++) {
             columns.contributor(k);
@@ -102,14 +111,40 @@ final class LeverColumns {
         }
         json.raw().writeEndArray();
         json.raw().writeBooleanField("exact", lever.exact());
-        deviation(json, "error", lever.error());
-        deviation(json, "closed", lever.closed());
+        full(practice ? "error" : "closed", lever.full());
+        json.raw().writeNullField(practice ? "closed" : "error");
         json.number("kilogramsNow", lever.kilograms().now());
         json.number("kilogramsAtEnd", lever.kilograms().atEnd());
         json.number("airAtEnd", lever.gain().map(Lever.PracticeGain::air).orElse(Double.NaN));
         json.spread("cost", lever.gain().flatMap(Lever.PracticeGain::cost), 1);
         json.spread("paysBack", lever.gain().flatMap(Lever.PracticeGain::left), 1);
         json.raw().writeStringField("note", lever.note());
+        json.raw().writeEndObject();
+    }
+
+    /** What full runs say; null where none was made. */
+    private void full(String key, Optional<Lever.Full> full) throws IOException {
+        if (full.isEmpty()) {
+            json.raw().writeNullField(key);
+            return;
+        }
+        Correction correction = full.get().correction();
+        json.raw().writeObjectFieldStart(key);
+        deviation(json, "uncorrected", Optional.of(full.get().uncorrected()));
+        deviation(json, "halfway", full.get().halfway());
+        json.runs("reaches", correction.units());
+        json.raw().writeArrayFieldStart("measures");
+        for (int m = 0; m < correction.measures(); m++) {
+            json.raw().writeStartArray();
+            for (int s = 0; s < correction.states(m); s++) {
+                json.raw().writeStartArray();
+                json.raw().writeNumber(blocks.of(correction.ratios(m, s, 0)));
+                json.raw().writeNumber(blocks.of(correction.ratios(m, s, 1)));
+                json.raw().writeEndArray();
+            }
+            json.raw().writeEndArray();
+        }
+        json.raw().writeEndArray();
         json.raw().writeEndObject();
     }
 
@@ -122,6 +157,8 @@ final class LeverColumns {
         json.raw().writeObjectFieldStart(key);
         json.number("relative", deviation.get().everywhere());
         json.number("places", deviation.get().places());
+        json.number("least", deviation.get().least());
+        json.number("most", deviation.get().most());
         json.raw().writeNumberField("reach", deviation.get().unit());
         json.raw().writeNumberField("measure", deviation.get().measure());
         json.raw().writeEndObject();

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import org.silverwake.cli.run.Rerun;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.whatif.Lever.End;
+import org.silverwake.cli.whatif.Lever.Full;
 import org.silverwake.cli.whatif.Lever.Kilograms;
 import org.silverwake.cli.whatif.Lever.Kind;
 import org.silverwake.model.quantity.Quantity;
@@ -71,7 +72,6 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
                 kind,
                 contributors.stream().map(k -> new End(k, 0)).toList(),
                 true,
-                Optional.empty(),
                 run ? closed(linear, factors, points) : Optional.empty(),
                 new Kilograms(kilograms(linear, points), 0),
                 Optional.empty(),
@@ -79,9 +79,13 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
     }
 
     /** Empty where the river cannot be run without them. */
-    private static Optional<Deviation> closed(Linear linear, double[] factors, List<Integer> points) {
+    private static Optional<Full> closed(Linear linear, double[] factors, List<Integer> points) {
         try {
-            return Optional.of(Deviation.of(linear, factors, Rerun.closing(linear.outcome(), points)));
+            Rerun run = Rerun.closing(linear.outcome(), points);
+            return Optional.of(new Full(
+                    Deviation.of(linear, factors, List.of(), 1, run),
+                    Correction.of(linear, factors, run),
+                    Optional.empty()));
         } catch (OutsideModelException | ScenarioException e) {
             return Optional.empty();
         }

@@ -17,6 +17,7 @@ import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.whatif.Lever.End;
+import org.silverwake.cli.whatif.Lever.Full;
 import org.silverwake.cli.whatif.Lever.Kilograms;
 import org.silverwake.cli.whatif.Lever.Kind;
 import org.silverwake.cli.whatif.Lever.PracticeGain;
@@ -43,11 +44,14 @@ final class PracticeLevers {
     /** Roundings of releases that are put together anew [-]. */
     private static final double ROUNDING = 1e-9;
 
+    private static final double HALF = 0.5;
+
     private final Linear linear;
     private final Outcome outcome;
     private final FieldNotesPlan plan;
     private final List<OfferedPractice> offered;
     private final boolean run;
+    private final List<Lever> levers;
 
     PracticeLevers(Linear linear) {
         this.linear = linear;
@@ -56,7 +60,8 @@ final class PracticeLevers {
         this.offered = plan.practices().stream()
                 .filter(practice -> !sites(practice).isEmpty())
                 .toList();
-        this.run = Levers.isCheap(linear, offered.size() + 1);
+        this.run = Levers.isCheap(linear, 2 * offered.size() + 1);
+        this.levers = offered.parallelStream().map(this::lever).toList();
     }
 
     /** Sites that could take a practice up. */
@@ -69,63 +74,69 @@ final class PracticeLevers {
     }
 
     List<Lever> levers() {
-        return offered.parallelStream()
-                .map(this::lever)
-                .flatMap(Optional::stream)
-                .toList();
+        return levers;
     }
 
     /** How far all at once are off; empty with fewer than two, or where it was not run. */
     Optional<Deviation> together() {
-        if (!run || offered.size() < 2) {
+        if (!run || levers.size() < 2) {
             return Optional.empty();
         }
+        double[] factors = Levers.now(linear);
+        List<Correction> corrections = new ArrayList<>();
+        for (Lever lever : levers) {
+            lever.ends().forEach(end -> factors[end.contributor()] *= end.factor());
+            lever.full().map(Full::correction).ifPresent(corrections::add);
+        }
         try {
-            double[] factors = Levers.now(linear);
-            for (OfferedPractice practice : offered) {
-                ends(Rerun.released(outcome, List.of(practice)))
-                        .forEach(end -> factors[end.contributor()] *= end.factor());
-            }
-            return Optional.of(Deviation.of(linear, factors, Rerun.taking(outcome, offered)));
+            return Optional.of(Deviation.of(linear, factors, corrections, 1, Rerun.taking(outcome, offered, 1)));
         } catch (OutsideModelException | NotesException e) {
             return Optional.empty();
         }
     }
 
-    private Optional<Lever> lever(OfferedPractice practice) {
+    private Lever lever(OfferedPractice practice) {
         try {
             TransportInput then = Rerun.released(outcome, List.of(practice));
             List<End> ends = ends(then);
             boolean exact = isMercuryAlone(then);
-            boolean known = exact || run;
-            double[] factors = Levers.now(linear);
-            ends.forEach(end -> factors[end.contributor()] = end.factor());
-            Optional<Deviation> error = exact || !run
-                    ? Optional.empty()
-                    : Optional.of(Deviation.of(linear, factors, Rerun.taking(outcome, List.of(practice))));
-            String note = ends.isEmpty() && exact ? AIR_ALONE : known ? (hasNew(then) ? NEW_PATH : "") : NOT_RUN;
-            return Optional.of(new Lever(
+            boolean air = ends.isEmpty() && exact;
+            return new Lever(
                     practice.practice().name(),
                     Kind.PRACTICE,
                     ends,
                     exact,
-                    error,
-                    Optional.empty(),
+                    exact || !run ? Optional.empty() : Optional.of(full(practice, ends)),
                     kilograms(practice, then),
                     Optional.of(gain(practice)),
-                    note));
+                    air ? AIR_ALONE : !exact && !run ? NOT_RUN : hasNew(then) ? NEW_PATH : "");
         } catch (OutsideModelException | NotesException e) {
-            return Optional.of(new Lever(
+            return new Lever(
                     practice.practice().name(),
                     Kind.PRACTICE,
                     List.of(),
                     false,
                     Optional.empty(),
-                    Optional.empty(),
                     new Kilograms(0, 0),
                     Optional.empty(),
-                    CANNOT_RUN));
+                    CANNOT_RUN);
         }
+    }
+
+    private Full full(OfferedPractice practice, List<End> ends) {
+        double[] factors = Levers.now(linear);
+        double[] half = Levers.now(linear);
+        ends.forEach(end -> {
+            factors[end.contributor()] = end.factor();
+            half[end.contributor()] = 1 + HALF * (end.factor() - 1);
+        });
+        Rerun end = Rerun.taking(outcome, List.of(practice), 1);
+        Correction correction = Correction.of(linear, factors, end);
+        return new Full(
+                Deviation.of(linear, factors, List.of(), 1, end),
+                correction,
+                Optional.of(Deviation.of(
+                        linear, half, List.of(correction), HALF, Rerun.taking(outcome, List.of(practice), HALF))));
     }
 
     /** What becomes of each contributor's mercury over the year; those that keep theirs are left out. */
@@ -171,7 +182,14 @@ final class PracticeLevers {
             SiteRelease before = now.sites().get(i);
             SiteRelease after = then.sites().get(i);
             double factor = before.mercury().equals(after.mercury()) ? 1 : then.meanRelease(i) / now.meanRelease(i);
-            alike = before.withMercury(after.mercury()).equals(after);
+            boolean nothing = after.mercury().stream().allMatch(rate -> rate == 0);
+            // where no mercury is released, nothing hangs on its forms
+            alike = nothing
+                    ? before.reach() == after.reach()
+                            && before.solids().equals(after.solids())
+                            && before.water().equals(after.water())
+                            && before.classShares().equals(after.classShares())
+                    : before.withMercury(after.mercury()).equals(after);
             for (int s = 0; alike && s < now.stateCount(); s++) {
                 double scaled = factor * before.mercury().get(s);
                 alike = Math.abs(after.mercury().get(s) - scaled) <= ROUNDING * scaled;
@@ -201,7 +219,7 @@ final class PracticeLevers {
     }
 
     private PracticeGain gain(OfferedPractice offered) {
-        Practice practice = Rerun.inFirstYear(outcome.scenario(), offered.practice());
+        Practice practice = Rerun.inFirstYear(outcome.scenario(), offered.practice(), 1);
         Gain.Prices prices = plan.prices().orElse(new Gain.Prices(0, 0));
         double air = 0;
         Spread cost = Spread.exact(0);

@@ -94,7 +94,7 @@ public final class ReportData {
         ReachColumns.write(json, linear, audience);
         MeasureColumns.write(json, linear, blocks);
         GuidelineColumns.write(json, linear);
-        LeverColumns.write(json, linear, levers, audience, grouping);
+        LeverColumns.write(json, blocks, linear, levers, audience, grouping);
         whatIf(json, levers, grouping, reason);
         BalanceColumns.write(json, linear, audience, grouping);
         json.texts("blocks", new ArrayList<>(blocks.texts()));
