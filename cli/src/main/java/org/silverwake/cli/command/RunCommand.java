@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.page.ReportPage;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
 import org.silverwake.cli.report.Maps;
@@ -73,6 +74,9 @@ public final class RunCommand implements Callable<Integer> {
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             YearsPictures.draw(outcome, folder.path().resolve("years"));
+            watch.step("write page");
+            ReportPage.write(
+                    outcome, withoutSites, Silverwake.VERSION, folder.path().resolve("report.html"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));

@@ -43,19 +43,19 @@ const answering = (function () {
      * The answers of all reaches by a guideline, in one flow state or, where it is -1, as the guideline asks.
      * Values are SI; reasons and shades are indices into the data's lists, -1 for none.
      */
-    function answers(guideline, state, factors) {
+    function answers(guideline, state, moved) {
         const g = data.guidelines[guideline];
         const n = model.n;
         const all = {
-            guideline, state, factors, low: new Float64Array(n), high: new Float64Array(n), background: new Float64Array(n),
+            guideline, state, low: new Float64Array(n), high: new Float64Array(n), background: new Float64Array(n),
             answer: new Uint8Array(n), shade: new Uint8Array(n), reason: new Int8Array(n).fill(-1),
-            hatched: new Uint8Array(n), fromBackground: new Uint8Array(n), nearBank: nearBank(g, state, factors)
+            hatched: new Uint8Array(n), fromBackground: new Uint8Array(n), nearBank: nearBank(g, state, moved.factors)
         };
         const states = statesOf(g, state);
-        const values = g.measure < 0 ? [] : states.map((s) => model.values(g.measure, s, factors));
+        const values = g.measure < 0 ? [] : states.map((s) => model.values(g.measure, s, moved));
         const left = model.mark(g.leftOut);
         const bank = new Uint8Array(n);
-        model.contributors.forEach((c, k) => factors[k] > 0 && c.withinOneWidth.forEach((i) => { bank[i] = 1; }));
+        model.contributors.forEach((c, k) => moved.factors[k] > 0 && c.withinOneWidth.forEach((i) => { bank[i] = 1; }));
         for (let i = 0; i < n; i++) {
             if (left[i]) {
                 all.answer[i] = NONE;
@@ -69,7 +69,9 @@ const answering = (function () {
 
     function nearBank(g, state, factors) {
         const marks = new Uint8Array(model.n);
-        if (g.medium !== "fish" && g.medium !== "bed sediment") {
+        if (g.nearBank) {
+            g.nearBank.forEach((reaches, s) => (state < 0 || s === state) && model.runs(reaches).forEach((i) => { marks[i] = 1; }));
+        } else if (g.medium !== "fish" && g.medium !== "bed sediment") {
             model.contributors.forEach((c, k) => factors[k] > 0 && c.nearBank.forEach((reaches, s) =>
                 (state < 0 || s === state) && reaches.forEach((i) => { marks[i] = 1; })));
         }

@@ -80,7 +80,7 @@ const card = (function () {
         if (g.measure < 0 || !g.linear || !data.contributors.length) {
             return g.linear ? null : make("p", "hint", say("page.card.noShares", g.reason || ""));
         }
-        const found = states.map((s) => ({ s, parts: model.parts(g.measure, s, choice.it.factors, i) })).filter((f) => f.parts);
+        const found = states.map((s) => ({ s, parts: model.parts(g.measure, s, choice.it.moved, i) })).filter((f) => f.parts);
         if (!found.length) {
             return make("p", "hint", say("page.card.background"));
         }
@@ -119,6 +119,9 @@ const card = (function () {
 
     /** Up and down the river by button, which is also the way by keyboard. */
     function steps(i) {
+        if (i >= data.reaches.drawn) {
+            return null;
+        }
         const go = (reach) => () => choice.change("picked", { picked: { reach } });
         const up = network.above(i).slice().sort((a, b) => network.order(b) - network.order(a));
         return make("p", "buttons",

@@ -4,18 +4,18 @@
 // What the reader has chosen: value compared with, flow state, levers, what is picked. It stands in the link behind #.
 
 const choice = (function () {
-    const ones = new Float64Array(data.contributors.length).fill(1);
+    const asRun = model.moved(new Float64Array(data.levers.length));
     const usual = Math.max(0, data.guidelines.findIndex((g) => g.isDefault));
     const usualLanguage = language;
-    const it = { guideline: usual, state: -1, picked: null, ways: new Float64Array(data.levers.length), factors: ones };
+    const it = { guideline: usual, state: -1, picked: null, ways: asRun.ways, moved: asRun };
     const listeners = [];
     const before = new Map();
     let after = new Map();
 
-    function cached(map, factors, guideline, state) {
+    function cached(map, moved, guideline, state) {
         const key = guideline + " " + state;
         if (!map.has(key)) {
-            map.set(key, answering.answers(guideline, state, factors));
+            map.set(key, answering.answers(guideline, state, moved));
         }
         return map.get(key);
     }
@@ -28,7 +28,7 @@ const choice = (function () {
     function change(what, values, settled) {
         Object.assign(it, values);
         if (what === "ways") {
-            it.factors = isMoved() ? model.factors(it.ways) : ones;
+            it.moved = isMoved() ? model.moved(it.ways) : asRun;
             after = new Map();
         }
         listeners.forEach((listener) => listener(what));
@@ -94,9 +94,9 @@ const choice = (function () {
         listen: (listener) => listeners.push(listener),
         guideline: () => data.guidelines[it.guideline],
         /** Answers as the program ran, and with the levers as they are now. */
-        present: (guideline, state) => cached(before, ones, guideline, state),
-        now: (guideline, state) => cached(isMoved() ? after : before, it.factors, guideline, state),
-        shown: () => cached(isMoved() ? after : before, it.factors, it.guideline, it.state),
-        shownBefore: () => cached(before, ones, it.guideline, it.state)
+        present: (guideline, state) => cached(before, asRun, guideline, state),
+        now: (guideline, state) => cached(isMoved() ? after : before, it.moved, guideline, state),
+        shown: () => cached(isMoved() ? after : before, it.moved, it.guideline, it.state),
+        shownBefore: () => cached(before, asRun, it.guideline, it.state)
     };
 })();

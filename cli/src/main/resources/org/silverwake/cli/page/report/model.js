@@ -78,7 +78,8 @@ const model = (function () {
     }
 
     /** Low, high and background of every reach [SI]; NaN where there is no value. */
-    function values(measure, state, factors) {
+    function values(measure, state, moved) {
+        const { factors } = moved;
         const set = ready(measure, state);
         const low = new Float64Array(n).fill(Infinity);
         const high = new Float64Array(n);
@@ -98,11 +99,26 @@ const model = (function () {
                 low[i] = high[i] = NaN;
             }
         }
+        data.levers.forEach((lever, l) => moved.ways[l] > 0 && lever.error && correct(lever.error, measure, state, moved.ways[l], low, high));
         return { low, high, background: set.background };
     }
 
+    /** What a full run found at a lever's end beside mercury in proportion: tailings and water that change with it. */
+    function correct(error, measure, state, way, low, high) {
+        const ratios = (error.measures[measure] || [])[state];
+        if (!ratios) {
+            return;
+        }
+        const reaches = runs(error.reaches);
+        const [below, above] = ratios.map((k) => block(k, reaches.length));
+        reaches.forEach((i, k) => {
+            low[i] *= Math.pow(below[k], way);
+            high[i] *= Math.pow(above[k], way);
+        });
+    }
+
     /** What background and each contributor add to a reach's high estimate [SI], at its highest spot. */
-    function parts(measure, state, factors, reach) {
+    function parts(measure, state, { factors }, reach) {
         const set = ready(measure, state);
         let best = null;
         for (const column of set.columns.filter((c) => c.role !== "low")) {
@@ -130,12 +146,12 @@ const model = (function () {
         return Infinity;
     }
 
-    /** Factors of the contributors where each lever is moved so far [0 to 1] toward its other end. */
-    function factors(ways) {
+    /** Levers moved so far [0 to 1] toward their other ends, and the factors of the contributors that this makes. */
+    function moved(ways) {
         const f = new Float64Array(contributors.length).fill(1);
         data.levers.forEach((lever, l) => lever.of.forEach((o) => { f[o.contributor] *= 1 + ways[l] * (o.atEnd - 1); }));
-        return f;
+        return { ways, factors: f };
     }
 
-    return { n, runs, mark, values, parts, factors, contributors };
+    return { n, runs, mark, values, parts, moved, contributors };
 })();

@@ -49,3 +49,16 @@ const network = (function () {
         longest: () => upstream.indexOf(upstream.reduce((a, b) => Math.max(a, b), 0))
     });
 })();
+
+/** The reach with a line at what is picked: that of a place that has none of its own is the nearest. */
+function drawnReach(picked) {
+    if (picked.reach !== undefined) {
+        return picked.reach;
+    }
+    const place = data.places[picked.place];
+    if (place.reach !== null && place.reach >= 0 && place.reach < data.reaches.drawn) {
+        return place.reach;
+    }
+    const near = network.nearest(place.lon, place.lat);
+    return near ? near.reach : network.longest();
+}

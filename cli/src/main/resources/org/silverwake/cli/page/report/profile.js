@@ -13,8 +13,7 @@ const profile = (function () {
 
     function reachOfChoice() {
         const picked = choice.it.picked;
-        const reach = picked ? (picked.reach !== undefined ? picked.reach : data.places[picked.place].reach) : null;
-        return reach === null || reach < 0 ? network.longest() : reach;
+        return picked ? drawnReach(picked) : network.longest();
     }
 
     function draw() {

@@ -4,7 +4,8 @@
 // Data and words of the page in the language that is chosen; numbers as it writes them.
 
 const data = JSON.parse(document.getElementById("data").textContent);
-const texts = JSON.parse(document.getElementById("words").textContent);
+const said = JSON.parse(document.getElementById("words").textContent);
+const texts = said.languages;
 const isPublic = data.audience === "public";
 let language = texts[data.meta.language] ? data.meta.language : "en";
 
