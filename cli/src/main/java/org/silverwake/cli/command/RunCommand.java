@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.page.ReportPage;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
 import org.silverwake.cli.report.MapFiles;
@@ -95,6 +96,9 @@ public final class RunCommand implements Callable<Integer> {
             PrintedSheets.draw(outcome, folder.path().resolve("sheets"), sheets);
             watch.step("draw years");
             YearsPictures.draw(outcome, folder.path().resolve("years"));
+            watch.step("write page");
+            ReportPage.write(
+                    outcome, withoutSites, Silverwake.VERSION, folder.path().resolve("report.html"));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));

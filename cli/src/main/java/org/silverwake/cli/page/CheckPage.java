@@ -36,7 +36,10 @@ public final class CheckPage {
             Path file) {
         String data = PageData.json(scenario, basin, samples, problems, version);
         try {
-            Files.writeString(file, PageParts.page(scenario.project().title(), data), StandardCharsets.UTF_8);
+            Files.writeString(
+                    file,
+                    PageParts.CHECK.page("en", scenario.project().title(), PageParts.checkWords(), data),
+                    StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -52,10 +52,12 @@ final class PageData {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString()
-                .replace("<", "\\u003c")
-                .replace("\u2028", "\\u2028")
-                .replace("\u2029", "\\u2029");
+        return inScript(text.toString());
+    }
+
+    /** JSON that can stand in a script element. */
+    static String inScript(String json) {
+        return json.replace("<", "\\u003c").replace("\u2028", "\\u2028").replace("\u2029", "\\u2029");
     }
 
     private void write(

@@ -17,50 +17,103 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Puts the page together from its resources. Everything is in the one file; a content security policy names the two
+ * Puts a page together from its resources. Everything is in the one file; a content security policy names the two
  * scripts by their hashes and forbids every connection, so that text from a scenario can neither run nor call home.
  */
 final class PageParts {
     private static final String LEAFLET = "/META-INF/resources/webjars/leaflet/1.9.4/dist/";
 
-    /** The page's own scripts, in the order in which they need one another. */
-    static final List<String> SCRIPTS = List.of(
-            "words.js",
-            "network.js",
-            "rivers.js",
-            "corrections.js",
-            "points.js",
-            "defects.js",
-            "labels.js",
-            "card.js",
-            "lists.js",
-            "main.js");
-
     private static final Pattern IMAGE = Pattern.compile("url\\(images/([a-z0-9-]+\\.png)\\)");
     private static final Pattern SLOT = Pattern.compile("\\{\\{([a-z-]+)\\}\\}");
 
-    private PageParts() {}
+    /** The page on which input is looked at and corrected. */
+    static final PageParts CHECK = new PageParts(
+            "page.html",
+            "page.css",
+            List.of(
+                    "elements.js",
+                    "symbols.js",
+                    "geometry.js",
+                    "words.js",
+                    "network.js",
+                    "lines.js",
+                    "rivers.js",
+                    "corrections.js",
+                    "points.js",
+                    "defects.js",
+                    "labels.js",
+                    "card.js",
+                    "lists.js",
+                    "main.js"));
 
-    /** The page with this title and data; the data is JSON that holds no "&lt;". */
-    static String page(String title, String data) {
+    /** The page that tells what was found. */
+    static final PageParts REPORT = new PageParts(
+            "report/report.html",
+            "report/report.css",
+            List.of(
+                    "elements.js",
+                    "symbols.js",
+                    "geometry.js",
+                    "report/words.js",
+                    "report/network.js",
+                    "report/model.js",
+                    "report/answers.js",
+                    "report/choice.js",
+                    "lines.js",
+                    "report/reaches.js",
+                    "report/points.js",
+                    "labels.js",
+                    "report/legend.js",
+                    "report/card.js",
+                    "report/profile.js",
+                    "report/whatif.js",
+                    "report/tables.js",
+                    "report/balance.js",
+                    "report/frame.js",
+                    "report/main.js"));
+
+    private final String template;
+    private final String style;
+    private final List<String> scripts;
+
+    /** A page of these resources; scripts stand in the order in which they need one another. */
+    private PageParts(String template, String style, List<String> scripts) {
+        this.template = template;
+        this.style = style;
+        this.scripts = scripts;
+    }
+
+    /** The page's own scripts. */
+    List<String> scripts() {
+        return scripts;
+    }
+
+    /** The words of the check page. */
+    static String checkWords() {
+        return text("words-en.json");
+    }
+
+    /** The page with this title, words and data; both are JSON that holds no "&lt;". */
+    String page(String language, String title, String words, String data) {
         String leaflet = leafletScript();
         String script = script();
         Map<String, String> parts = new LinkedHashMap<>();
+        parts.put("language", language);
         parts.put("title", escaped(title));
         parts.put("policy", policy(leaflet, script));
         parts.put("leaflet-css", leafletStyle());
-        parts.put("css", own("page.css"));
-        parts.put("words", own("words-en.json"));
+        parts.put("css", text(style));
+        parts.put("words", words);
         parts.put("data", data);
         parts.put("leaflet", leaflet);
         parts.put("script", script);
-        return filled(own("page.html"), parts);
+        return filled(text(template), parts);
     }
 
     /** The page's own scripts as one function, so that nothing of theirs is seen outside. */
-    static String script() {
+    String script() {
         StringBuilder all = new StringBuilder("(function () {\n\"use strict\";\n");
-        SCRIPTS.forEach(name -> all.append(own(name)));
+        scripts.forEach(name -> all.append(text(name)));
         return all.append("})();\n").toString();
     }
 
@@ -102,12 +155,8 @@ final class PageParts {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
-    private static String own(String name) {
-        return text(name);
-    }
-
     /** A resource's text; a browser reads every line end as one line feed before it takes a script's hash. */
-    private static String text(String name) {
+    static String text(String name) {
         return new String(bytes(name), StandardCharsets.UTF_8).replace("\r\n", "\n");
     }
 

@@ -19,16 +19,23 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.silverwake.cli.text.Texts;
 
 /** What can be told of the page's scripts without a browser; in a browser they are run by the other tests. */
 class ScriptTest {
     private static final Map<Character, Character> PAIRS = Map.of(')', '(', ']', '[', '}', '{');
     private static final Pattern KEY = Pattern.compile("say\\(\"([A-Za-z.]+)\"[,)]");
 
+    private static Set<String> allScripts() {
+        Set<String> all = new TreeSet<>(PageParts.CHECK.scripts());
+        all.addAll(PageParts.REPORT.scripts());
+        return all;
+    }
+
     /** Brackets outside strings and comments come in pairs: a slip of the pen shows here first. */
     @Test
     void bracketsArePaired() {
-        assertThat(PageParts.SCRIPTS).allSatisfy(name -> pairs(bare(text(name)), name));
+        assertThat(allScripts()).allSatisfy(name -> pairs(bare(text(name)), name));
     }
 
     private static void pairs(String code, String name) {
@@ -62,7 +69,7 @@ class ScriptTest {
                 }
             }
         }
-        String all = PageParts.script();
+        String all = PageParts.CHECK.script();
         Matcher asked = KEY.matcher(all);
         Set<String> used = new TreeSet<>();
         while (asked.find()) {
@@ -75,26 +82,52 @@ class ScriptTest {
                         .containsAnyOf("\"" + key + "\"", "\"" + key.substring(0, key.indexOf('.') + 1) + "\" +"));
     }
 
+    /** Every text that the report page says is there, and none is there for nothing. */
+    @Test
+    void everyWordOfTheReportIsThereAndIsUsed() {
+        String all = PageParts.REPORT.script();
+        Set<String> known = new TreeSet<>(Texts.of("en").keys());
+        Matcher asked = Pattern.compile("\"(page\\.[A-Za-z.]*[A-Za-z])\"").matcher(all);
+        while (asked.find()) {
+            assertThat(known).contains(asked.group(1));
+        }
+        assertThat(known.stream().filter(key -> key.startsWith("page.")))
+                .allSatisfy(key -> assertThat(all)
+                        .as("script that says %s", key)
+                        .containsAnyOf("\"" + key + "\"", begun(key), begun(key.substring(0, key.lastIndexOf('.')))));
+    }
+
+    /** How a script begins a key that it completes. */
+    private static String begun(String key) {
+        return "\"" + key.substring(0, key.lastIndexOf('.') + 1) + "\" +";
+    }
+
     /** Style: no framework, nothing that asks a network, no markup made of text. */
     @Test
     void scriptsAskNoNetworkAndMakeNoMarkupOfNames() {
-        assertThat(PageParts.script())
+        String all = PageParts.CHECK.script() + PageParts.REPORT.script();
+        assertThat(all)
                 .doesNotContain("fetch(", "XMLHttpRequest", "WebSocket", "import(", "http:", "https:", "eval(")
                 .doesNotContain("document.write", "insertAdjacentHTML", "outerHTML");
-        assertThat(PageParts.script().lines().filter(line -> line.contains("innerHTML")))
+        assertThat(all.lines().filter(line -> line.contains("innerHTML")))
                 .as("symbols alone, from constants")
-                .hasSize(2)
+                .hasSize(3)
                 .allSatisfy(line -> assertThat(line).contains("<svg viewBox"));
     }
 
     /** The words of people who work with mercury: never green, never a tick, never "safe". */
     @Test
     void nothingLooksLikeAnAllClear() {
-        String page = PageParts.page("T", "{}").replaceAll("(?s)<script>.*?</script>", "") + PageParts.script();
+        String page = PageParts.CHECK.page("en", "T", PageParts.checkWords(), "{}")
+                + PageParts.REPORT.page("en", "T", ReportWords.json(), "{}");
+        page = page.replaceAll("(?s)<script>.*?</script>", "") + PageParts.CHECK.script() + PageParts.REPORT.script();
         assertThat(page.toLowerCase(java.util.Locale.ROOT))
                 .doesNotContain("safe\"", " safe ", "\u2713", "\u2714", "\u2705", "green");
         Matcher color = Pattern.compile("#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})\\b")
-                .matcher(text("page.css") + PageParts.script());
+                .matcher(text("page.css")
+                        + text("report/report.css")
+                        + PageParts.CHECK.script()
+                        + PageParts.REPORT.script());
         while (color.find()) {
             int red = Integer.parseInt(color.group(1), 16);
             int green = Integer.parseInt(color.group(2), 16);

@@ -1,0 +1,44 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.page;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs;
+import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.whatif.Audience;
+import org.silverwake.cli.whatif.ReportData;
+
+/** Writes report.html: what a run found, as a map, tables and sliders, for the office or for everybody. */
+public final class ReportPage {
+    private ReportPage() {}
+
+    /**
+     * Writes the page.
+     *
+     * @param outcome the run
+     * @param withoutSites for everybody, whatever the scenario says
+     * @param version of the program
+     * @param file the page, replaced if there
+     */
+    public static void write(Outcome outcome, boolean withoutSites, String version, Path file) {
+        ScenarioInput.Project project = outcome.scenario().project();
+        Audience audience = withoutSites || outcome.scenario().outputs().audience() == Outputs.Audience.PUBLIC
+                ? Audience.PUBLIC
+                : Audience.OFFICE;
+        String data = ReportData.json(outcome, audience, version);
+        try {
+            Files.writeString(
+                    file,
+                    PageParts.REPORT.page(project.language(), project.title(), ReportWords.json(), data),
+                    StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
