@@ -34,29 +34,32 @@ public final class CheckPicture {
     private CheckPicture() {}
 
     /**
-     * Draws an A4 picture as PNG at 300 dots per inch, under the band "not for posting" if a site is among the points.
+     * Draws an A4 picture as PNG (at 300 dots per inch), SVG or PDF, as the file's ending says, under the band "not for posting" if a site is among the points.
      *
      * @param map the network, with its defects
      * @param points where points were placed; may be empty
      * @param title heading
      * @param words fixed words
-     * @param png file to write, replaced if there
+     * @param file to write, replaced if there
      */
-    public static void draw(RiverMap map, List<PlacedPoint> points, String title, MapWords words, Path png) {
-        Page page = new Page(Paper.A4);
+    public static void draw(RiverMap map, List<PlacedPoint> points, String title, MapWords words, Path file) {
+        Picture.write(file, Paper.A4, g -> paint(g, map, points, title, words));
+    }
+
+    private static void paint(Graphics2D g, RiverMap map, List<PlacedPoint> points, String title, MapWords words) {
+        Page page = new Page(g, Paper.A4);
         boolean showsSites = points.stream().anyMatch(CheckPicture::isSite);
         page.heading(title, subtitle(map, words), showsSites ? Optional.of(words.notForPosting()) : Optional.empty());
         List<Defect> shown = map.defects().stream().limit(MOST_LISTED).toList();
         MapFrame frame = MapFrame.fitted(places(map, points, shown), page.mapView(), PADDING);
-        int dropped = paintMap(page.graphics(), frame, map, points, shown);
-        new Surround(page.graphics(), frame).paint(words);
-        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, map, points, words, dropped));
-        page.write(png);
+        int dropped = paintMap(g, frame, map, points, shown);
+        new Surround(g, frame).paint(words);
+        Panel.draw(g, page.panel(), panel -> fill(panel, map, points, words, dropped));
     }
 
     /** The same with English words. */
-    public static void draw(RiverMap map, List<PlacedPoint> points, String title, Path png) {
-        draw(map, points, title, MapWords.english(), png);
+    public static void draw(RiverMap map, List<PlacedPoint> points, String title, Path file) {
+        draw(map, points, title, MapWords.english(), file);
     }
 
     private static boolean isSite(PlacedPoint point) {

@@ -35,22 +35,28 @@ public final class ConcentrationMap {
     private ConcentrationMap() {}
 
     /**
-     * Draws a map as PNG at 300 dots per inch. Names of points that find no room are left out
+     * Draws a map as PNG (at 300 dots per inch), SVG or PDF, as the file's ending says. Names of points that find no room are left out
      * and counted on the map; names of rivers are left out without a word.
      *
      * @param map the network the sheet's reaches are of
      * @param sheet what to show and say
-     * @param png file to write, replaced if there
+     * @param file to write, replaced if there
      * @return how many names of points were left out
      * @throws IllegalArgumentException if the sheet is not of this network
      */
-    public static int draw(RiverMap map, MapSheet sheet, Path png) {
+    public static int draw(RiverMap map, MapSheet sheet, Path file) {
         if (sheet.reaches().size() != map.reachCount()) {
             throw new IllegalArgumentException(
                     "the sheet has " + sheet.reaches().size() + " reaches, the network " + map.reachCount()
                             + "; give one mark per reach");
         }
-        Page page = new Page(sheet.basis().paper());
+        int[] dropped = {0};
+        Picture.write(file, sheet.basis().paper(), g -> dropped[0] = paint(g, map, sheet));
+        return dropped[0];
+    }
+
+    private static int paint(Graphics2D g, RiverMap map, MapSheet sheet) {
+        Page page = new Page(g, sheet.basis().paper());
         page.heading(
                 sheet.basis().title(),
                 sheet.subtitle(),
@@ -63,15 +69,14 @@ public final class ConcentrationMap {
                 .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
         MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
         double factor = widthFactor(map, frame);
-        int dropped = paintMap(page.graphics(), frame, map, sheet, factor);
-        new Surround(page.graphics(), frame).paint(sheet.basis().words());
+        int dropped = paintMap(g, frame, map, sheet, factor);
+        new Surround(g, frame).paint(sheet.basis().words());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
-            Panel.draw(page.graphics(), below, panel -> cautions(panel, sheet, LARGE));
+            Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE));
         }
-        Panel.draw(page.graphics(), page.panel(), panel -> fill(panel, sheet, !cautionsBelow, dropped));
-        page.write(png);
+        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, !cautionsBelow, dropped));
         return dropped;
     }
 

@@ -10,7 +10,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.silverwake.geo.GeoDataException;
 
 /**
@@ -19,13 +21,66 @@ import org.silverwake.geo.GeoDataException;
  */
 public final class Fonts {
     private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
-    private static final List<String> FILES =
-            List.of("DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "DejaVuSans-Oblique.ttf", "DejaVuSans-BoldOblique.ttf");
+
+    /** One font of the family. */
+    enum Face {
+        REGULAR("DejaVuSans.ttf", "medium-r", Font.PLAIN),
+        BOLD("DejaVuSans-Bold.ttf", "bold-r", Font.BOLD),
+        OBLIQUE("DejaVuSans-Oblique.ttf", "medium-o", Font.ITALIC),
+        BOLD_OBLIQUE("DejaVuSans-BoldOblique.ttf", "bold-o", Font.BOLD | Font.ITALIC);
+
+        private final String file;
+        private final String look;
+        private final int style;
+
+        Face(String file, String look, int style) {
+            this.file = file;
+            this.look = look;
+            this.style = style;
+        }
+
+        /** The face of a font of this family, which a font read from a file tells by its name alone. */
+        static Face of(Font font) {
+            String name = font.getFontName(java.util.Locale.ROOT);
+            return of(font.isBold() || name.contains("Bold"), font.isItalic() || name.contains("Oblique"));
+        }
+
+        static Face of(boolean bold, boolean slanted) {
+            return bold ? slanted ? BOLD_OBLIQUE : BOLD : slanted ? OBLIQUE : REGULAR;
+        }
+
+        boolean isBold() {
+            return (style & Font.BOLD) != 0;
+        }
+
+        boolean isSlanted() {
+            return (style & Font.ITALIC) != 0;
+        }
+
+        /** As {@link Font} counts styles. */
+        int style() {
+            return style;
+        }
+
+        Font font() {
+            return Loaded.FONTS.get(this);
+        }
+
+        InputStream open() throws IOException {
+            return Fonts.open(file);
+        }
+    }
 
     private static final class Loaded {
-        static final Font REGULAR = load(FILES.get(0));
-        static final Font BOLD = load(FILES.get(1));
-        static final Font OBLIQUE = load(FILES.get(2));
+        static final Map<Face, Font> FONTS = load();
+
+        private static Map<Face, Font> load() {
+            Map<Face, Font> fonts = new EnumMap<>(Face.class);
+            for (Face face : Face.values()) {
+                fonts.put(face, Fonts.load(face));
+            }
+            return fonts;
+        }
     }
 
     private Fonts() {}
@@ -41,8 +96,8 @@ public final class Fonts {
         System.setProperty("java.awt.headless", "true");
         try {
             Files.createDirectories(cache);
-            for (String file : FILES) {
-                unpack(file, cache.resolve(file));
+            for (Face face : Face.values()) {
+                unpack(face.file, cache.resolve(face.file));
             }
             Path settings = cache.resolve("fontconfig.properties");
             String text = settings(cache.toAbsolutePath());
@@ -75,44 +130,42 @@ public final class Fonts {
     /** The JDK's own table of logical fonts (internal format of OpenJDK's FontConfiguration): all of them DejaVu Sans. */
     private static String settings(Path cache) {
         List<String> styles = List.of("plain", "bold", "italic", "bolditalic");
-        List<String> looks = List.of("medium-r", "bold-r", "medium-o", "bold-o");
         StringBuilder text = new StringBuilder("version=1\n");
         for (String family : List.of("serif", "sansserif", "monospaced", "dialog", "dialoginput")) {
-            for (int k = 0; k < styles.size(); k++) {
-                text.append(family + "." + styles.get(k) + ".latin-1=-misc-DejaVu Sans-" + looks.get(k)
+            for (Face face : Face.values()) {
+                text.append(family + "." + styles.get(face.ordinal()) + ".latin-1=-misc-DejaVu Sans-" + face.look
                         + "-normal--*-%d-*-*-p-*-iso10646-1\n");
             }
         }
         text.append("sequence.allfonts=latin-1\n");
-        for (int k = 0; k < looks.size(); k++) {
-            String path = cache.resolve(FILES.get(k)).toString().replace("\\", "\\\\");
-            text.append(
-                    "filename.-misc-DejaVu_Sans-" + looks.get(k) + "-normal--*-%d-*-*-p-*-iso10646-1=" + path + "\n");
+        for (Face face : Face.values()) {
+            String path = cache.resolve(face.file).toString().replace("\\", "\\\\");
+            text.append("filename.-misc-DejaVu_Sans-" + face.look + "-normal--*-%d-*-*-p-*-iso10646-1=" + path + "\n");
         }
         return text.toString();
     }
 
     /** Upright letters of a size [points]. */
     public static Font regular(double size) {
-        return Loaded.REGULAR.deriveFont((float) size);
+        return Face.REGULAR.font().deriveFont((float) size);
     }
 
     /** Bold letters of a size [points]. */
     public static Font bold(double size) {
-        return Loaded.BOLD.deriveFont((float) size);
+        return Face.BOLD.font().deriveFont((float) size);
     }
 
     /** Slanted letters of a size [points]. */
     public static Font oblique(double size) {
-        return Loaded.OBLIQUE.deriveFont((float) size);
+        return Face.OBLIQUE.font().deriveFont((float) size);
     }
 
-    private static Font load(String name) {
-        try (InputStream in = open(name)) {
+    private static Font load(Face face) {
+        try (InputStream in = face.open()) {
             return Font.createFont(Font.TRUETYPE_FONT, in);
         } catch (IOException | FontFormatException e) {
             throw new GeoDataException(
-                    "font " + name + ": cannot be used (" + e.getMessage()
+                    "font " + face.file + ": cannot be used (" + e.getMessage()
                             + "); the Java in use lacks its font library",
                     e);
         }

@@ -137,6 +137,14 @@ final class LabelInk {
             g.draw(outline);
         }
         g.setColor(text.fill());
-        g.fill(outline);
+        if (Picture.keepsLetters(g)) {
+            AffineTransform old = g.getTransform();
+            g.transform(to);
+            g.setFont(text.font());
+            g.drawString(text.words(), 0, 0);
+            g.setTransform(old);
+        } else {
+            g.fill(outline);
+        }
     }
 }

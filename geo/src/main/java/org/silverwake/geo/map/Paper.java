@@ -3,34 +3,52 @@
 
 package org.silverwake.geo.map;
 
-/** Size of a picture, landscape, 300 dots per inch (ISO 216: A4 297 x 210 mm, A3 420 x 297 mm). A3 is A4 enlarged. */
-public enum Paper {
-    A4(3508, 2480),
-    A3(4961, 3508);
+/**
+ * A sheet of paper.
+ *
+ * @param width its horizontal edge [points of 1/72 inch], positive
+ * @param height its upright edge [points], positive
+ */
+public record Paper(double width, double height) {
+    /** ISO 216 A4, landscape: 297 x 210 mm. */
+    public static final Paper A4 = ofMillimeters(297, 210);
+    /** ISO 216 A3, landscape: 420 x 297 mm. */
+    public static final Paper A3 = ofMillimeters(420, 297);
+    /** ISO 216 A1, landscape: 841 x 594 mm. */
+    public static final Paper A1 = ofMillimeters(841, 594);
 
-    static final int DOTS_PER_INCH = 300;
-    /** Everything is laid out on this page [points], whatever the paper. */
-    static final double WIDTH = 297 / 25.4 * 72;
+    /** What pictures are drawn at for print [dots per inch]. */
+    public static final int DOTS_PER_INCH = 300;
 
-    static final double HEIGHT = 210 / 25.4 * 72;
+    private static final double MILLIMETERS_PER_INCH = 25.4;
+    private static final double POINTS_PER_INCH = 72;
 
-    private final int columns;
-    private final int rows;
-
-    Paper(int columns, int rows) {
-        this.columns = columns;
-        this.rows = rows;
+    /** Checks that both edges are there. */
+    public Paper {
+        if (!(width > 0 && height > 0)) {
+            throw new IllegalArgumentException(
+                    "paper of " + width + " x " + height + " points is not allowed; give two positive lengths");
+        }
     }
 
-    int columns() {
-        return columns;
+    /** A sheet by its edges [mm]. */
+    public static Paper ofMillimeters(double width, double height) {
+        return new Paper(
+                width / MILLIMETERS_PER_INCH * POINTS_PER_INCH, height / MILLIMETERS_PER_INCH * POINTS_PER_INCH);
     }
 
-    int rows() {
-        return rows;
+    /** The same sheet with its short edge below. */
+    public Paper portrait() {
+        return width <= height ? this : new Paper(height, width);
     }
 
-    double pixelsPerPoint() {
-        return columns / WIDTH;
+    /** The same sheet with its long edge below. */
+    public Paper landscape() {
+        return width >= height ? this : new Paper(height, width);
+    }
+
+    /** Whether the upright edge is the longer one. */
+    public boolean isPortrait() {
+        return height > width;
     }
 }

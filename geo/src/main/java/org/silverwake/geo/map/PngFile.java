@@ -5,18 +5,14 @@ package org.silverwake.geo.map;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
-import java.io.BufferedOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
-import org.silverwake.geo.GeoDataException;
 
 /**
  * Writes an image as PNG (ISO/IEC 15948:2004) with its resolution: 8-bit RGB, pHYs. Own code of a page: the JDK's writer searches its
@@ -31,22 +27,16 @@ final class PngFile {
 
     /** Writes a TYPE_INT_RGB image to a temporary name and moves it into place. */
     static void write(Path file, BufferedImage image, int dotsPerInch) {
-        Path part = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(part)))) {
-                out.write(SIGNATURE);
-                chunk(out, "IHDR", header(image));
-                chunk(out, "pHYs", resolution(dotsPerInch));
-                try (OutputStream pixels = new Chunks(out)) {
-                    pack(image, pixels);
-                }
-                chunk(out, "IEND", new byte[0]);
+        WholeFile.write(file, to -> {
+            DataOutputStream out = new DataOutputStream(to);
+            out.write(SIGNATURE);
+            chunk(out, "IHDR", header(image));
+            chunk(out, "pHYs", resolution(dotsPerInch));
+            try (OutputStream pixels = new Chunks(out)) {
+                pack(image, pixels);
             }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new GeoDataException(
-                    file + ": cannot be written (" + e.getMessage() + "); give a folder that exists and has room", e);
-        }
+            chunk(out, "IEND", new byte[0]);
+        });
     }
 
     private static byte[] header(BufferedImage image) {

@@ -1,0 +1,93 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.geo.map;
+
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** A drawing as SVG 1.1 (W3C): lengths in points, to a hundredth; texts as texts, with the letters used as web fonts in the file. */
+final class SvgFile {
+    static final String NAMESPACE = SVGGraphics2D.SVG_NAMESPACE_URI;
+    private static final int DECIMALS = 2;
+
+    private SvgFile() {}
+
+    static void write(Path file, double width, double height, Consumer<Graphics2D> painter) {
+        Element root = root(width, height, painter);
+        WholeFile.write(file, out -> {
+            try {
+                Transformer writer = TransformerFactory.newDefaultInstance().newTransformer();
+                writer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
+                writer.transform(new DOMSource(root), new StreamResult(out));
+            } catch (TransformerException e) {
+                throw new java.io.IOException(e.getMessage(), e);
+            }
+        });
+    }
+
+    private static Element root(double width, double height, Consumer<Graphics2D> painter) {
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
+        context.setPrecision(DECIMALS);
+        context.setComment(null);
+        SVGGeneratorContext.GraphicContextDefaults start = new SVGGeneratorContext.GraphicContextDefaults();
+        start.setFont(Fonts.regular(10));
+        context.setGraphicContextDefaults(start);
+        Pen pen = new Pen(context);
+        painter.accept(pen);
+        Element root = pen.getRoot();
+        root.setAttribute("width", String.format(Locale.ROOT, "%.2fpt", width));
+        root.setAttribute("height", String.format(Locale.ROOT, "%.2fpt", height));
+        root.setAttribute("viewBox", String.format(Locale.ROOT, "0 0 %.2f %.2f", width, height));
+        root.insertBefore(WebFonts.of(root), root.getFirstChild());
+        return root;
+    }
+
+    private static Document document() {
+        try {
+            return DocumentBuilderFactory.newDefaultInstance()
+                    .newDocumentBuilder()
+                    .getDOMImplementation()
+                    .createDocument(NAMESPACE, "svg", null);
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("the Java in use cannot make XML documents", e);
+        }
+    }
+
+    /** Tells weight and slope of a font, which a font read from a file keeps in its name alone. */
+    private static final class Pen extends SVGGraphics2D {
+        Pen(SVGGeneratorContext context) {
+            super(context, false);
+        }
+
+        private Pen(Pen other) {
+            super(other);
+        }
+
+        @Override
+        public Graphics create() {
+            return new Pen(this);
+        }
+
+        @Override
+        public void setFont(Font font) {
+            super.setFont(font.deriveFont(Fonts.Face.of(font).style(), font.getSize2D()));
+        }
+    }
+}
