@@ -21,13 +21,11 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.geo.map.ConcentrationMap;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 
 /** Pictures of a comparison: maps of each scenario in the same colors, maps of what changes, profiles with all scenarios. */
 public final class ComparePictures {
-    private static final double TITLE_SIZE = 12;
 
     private final Comparison comparison;
     private final boolean withSites;
@@ -89,14 +87,14 @@ public final class ComparePictures {
     }
 
     private void profiles(Path folder) throws IOException {
-        ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         Outcome first = comparison.first();
         for (Outputs.Profile wanted : first.scenario().outputs().profiles()) {
             for (int s = 0; s < first.scenario().states().size(); s++) {
                 Optional<ScenarioProfile> profile = profile(wanted, s);
                 if (profile.isPresent()) {
                     String state = first.scenario().states().get(s).name();
-                    chart.write(profile.get(), folder.resolve(Profiles.fileName(wanted.name()) + "-" + state + ".png"));
+                    ProfileChart.write(
+                            profile.get(), folder.resolve(Profiles.fileName(wanted.name()) + "-" + state + ".png"));
                 }
             }
         }

@@ -17,7 +17,6 @@ import org.silverwake.cli.chart.ReachStackChart;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -28,7 +27,6 @@ import org.silverwake.model.transport.SteadyResult;
  * point, by form, in each flow state; with the bed where it is modelled, else in both bounds on one page.
  */
 public final class FormStacks {
-    private static final double TITLE_SIZE = 12;
     private static final double MILLIGRAMS_PER_DAY = 86_400e6;
     private static final double THOUSAND = 1000;
     private static final int BACKGROUND = 0;
@@ -53,7 +51,6 @@ public final class FormStacks {
         }
         FormStacks stacks = new FormStacks(
                 outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
-        ReachStackChart chart = new ReachStackChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
             for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
@@ -65,7 +62,7 @@ public final class FormStacks {
                                 + (outcome.result().variants() > 1
                                         ? " " + Words.variant(outcome.result().input(), v)
                                         : "");
-                        chart.write(
+                        ReachStackChart.write(
                                 stacks.stack(wanted, along, s, v), folder.resolve(Profiles.fileName(name) + ".png"));
                     }
                 }

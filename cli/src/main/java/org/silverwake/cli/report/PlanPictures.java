@@ -11,13 +11,10 @@ import java.util.List;
 import org.silverwake.cli.chart.BudgetChart;
 import org.silverwake.cli.chart.BudgetCurve;
 import org.silverwake.cli.run.Planned;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.planning.CostPoint;
 
 /** What each budget buys, as a picture. */
 public final class PlanPictures {
-    private static final double TITLE_SIZE = 12;
-
     private PlanPictures() {}
 
     /** Draws it. */
@@ -43,7 +40,7 @@ public final class PlanPictures {
                 project.preparedBy() + ", " + project.date());
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
-            new BudgetChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE)).write(curve, file);
+            BudgetChart.write(curve, file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

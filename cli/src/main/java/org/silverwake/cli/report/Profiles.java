@@ -17,7 +17,6 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -29,7 +28,6 @@ import org.silverwake.model.transport.SteadyResult;
  */
 public final class Profiles {
     private static final double NANOGRAMS_PER_LITER = 1e9;
-    private static final double TITLE_SIZE = 12;
 
     private final Outcome outcome;
     private final SteadyResult result;
@@ -47,7 +45,6 @@ public final class Profiles {
         Profiles profiles = new Profiles(outcome, withSites);
         ProfileView shown = ProfileView.shown(outcome);
         List<FormValues> forms = FormValues.asked(outcome);
-        ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
             for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
@@ -55,12 +52,12 @@ public final class Profiles {
                 for (int s = 0; s < outcome.scenario().states().size(); s++) {
                     String name = fileName(wanted.name()) + "-"
                             + outcome.scenario().states().get(s).name() + ".png";
-                    chart.write(profiles.ofWater(wanted, along, shown, s), folder.resolve(name));
+                    ProfileChart.write(profiles.ofWater(wanted, along, shown, s), folder.resolve(name));
                 }
                 for (FormValues values : forms) {
                     for (int s : values.states()) {
                         String name = fileName(wanted.name()) + "-" + FormMaps.fileName(outcome, values, s);
-                        chart.write(
+                        ProfileChart.write(
                                 values.isOfWater()
                                         ? profiles.ofWater(wanted, along, ProfileView.of(values), s)
                                         : profiles.ofSolids(wanted, along, values, s),

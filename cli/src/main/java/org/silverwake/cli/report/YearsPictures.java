@@ -20,7 +20,6 @@ import org.silverwake.cli.chart.YearStack;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.screening.Averaging;
@@ -33,7 +32,6 @@ import org.silverwake.model.transport.YearsResult.Whereabouts;
 public final class YearsPictures {
     private static final double NANOGRAMS_PER_LITER = 1e9;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
-    private static final double TITLE_SIZE = 12;
     private static final String CAUTION =
             "A screening from a model, not a finding of safety. The estimate may be wrong by the"
                     + " stated factor, and times with it. Fish advice is the health authority's.";
@@ -52,11 +50,10 @@ public final class YearsPictures {
             return;
         }
         YearsPictures pictures = new YearsPictures(outcome, outcome.years().get());
-        YearCharts charts = new YearCharts(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
         try {
             Files.createDirectories(folder);
             for (PlacedPoint place : outcome.basin().points("place")) {
-                charts.write(
+                YearCharts.write(
                         pictures.course(place),
                         folder.resolve(Profiles.fileName(place.request().name()) + ".png"));
             }
@@ -65,7 +62,7 @@ public final class YearsPictures {
                 String name = variants == 1
                         ? "whereabouts"
                         : "whereabouts-" + Words.variant(outcome.result().input(), v);
-                charts.write(pictures.stack(v), folder.resolve(Profiles.fileName(name) + ".png"));
+                YearCharts.write(pictures.stack(v), folder.resolve(Profiles.fileName(name) + ".png"));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
