@@ -99,7 +99,16 @@ final class MarkLabels {
                 best = rightward;
             }
         }
-        return bettered(names, best, least);
+        List<Optional<Placed>> layout = bettered(names, best, least);
+        for (int odd = 0; odd < 2; odd++) {
+            boolean[] alternating = new boolean[names.size()];
+            for (int k = 0; k < alternating.length; k++) {
+                alternating[order.get(k)] = k % 2 == odd;
+            }
+            List<Optional<Placed>> other = bettered(names, alternating, cost(stack(names, alternating)));
+            layout = cost(other) < cost(layout) ? other : layout;
+        }
+        return layout;
     }
 
     private List<Optional<Placed>> bettered(List<Wanted> names, boolean[] start, double cost) {

@@ -98,7 +98,7 @@ public final class ProfileChart {
                     .map(line -> line.saying("it takes in and gives back"))
                     .ifPresent(lines::add);
         }
-        last(profile.stretches(), Profile.Point::background, "background alone", Theme.BACKGROUND, Theme.DOTS)
+        last(profile.stretches(), Profile.Point::background, "background", Theme.BACKGROUND, Theme.DOTS)
                 .ifPresent(lines::add);
         return lines;
     }
@@ -142,7 +142,7 @@ public final class ProfileChart {
                     + " are drawn on the lower edge");
         }
         if (omitted > 0) {
-            imprint.append(SEPARATOR + omitted + " names left out for want of room");
+            imprint.append(SEPARATOR + omitted + (omitted == 1 ? " name" : " names") + " left out for want of room");
         }
         return ChartPage.foot(profile.caution(), imprint.toString(), text);
     }

@@ -71,7 +71,9 @@ public final class ReachStackChart {
 
     /** What the marks are, and the foot; the upper edge of the first. */
     private static double below(Profile frame, int omitted, PageText text) {
-        String more = omitted > 0 ? " \u00B7 " + omitted + " names left out for want of room" : "";
+        String more = omitted > 0
+                ? " \u00B7 " + omitted + (omitted == 1 ? " name" : " names") + " left out for want of room"
+                : "";
         double foot = ChartPage.foot(frame.caution(), frame.imprint() + more, text);
         ProfileLegend legend = new ProfileLegend(frame, text);
         double top = foot - legend.height(INNER) - GAP;

@@ -64,8 +64,8 @@ public final class YearCharts {
             boolean last = i == n - 1;
             double below = last ? Axes.BELOW : Axes.BARE;
             double end = y + each + (last ? Axes.BELOW : 0);
-            Rectangle2D box =
-                    new Rectangle2D.Double(Theme.MARGIN, head - 2, RIGHT + Axes.RIGHT_ROOM - Theme.MARGIN, end - head);
+            Rectangle2D box = new Rectangle2D.Double(
+                    Theme.MARGIN, head + 1, RIGHT + Axes.RIGHT_ROOM - Theme.MARGIN, end - head - 3);
             panel(course.firstYear(), panel, left, below, box, text);
         }
     }

@@ -17,6 +17,7 @@ import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -47,6 +48,9 @@ public final class CompareCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Mixin
+    private FormatsOption pictures;
+
     @Spec
     private CommandSpec spec;
 
@@ -65,7 +69,7 @@ public final class CompareCommand implements Callable<Integer> {
             }
             Comparison comparison = Comparison.of(scenarios, outcomes);
             CompareTables.write(comparison, folder.path().resolve("tables"));
-            ComparePictures.draw(comparison, folder.path(), withoutSites);
+            ComparePictures.draw(comparison, folder.path(), pictures.formats(), withoutSites);
             folder.complete();
             CompareSummary.print(comparison, print);
             print.println("written to " + target);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
+import org.silverwake.cli.report.MapFiles;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RunRecord;
@@ -22,6 +23,7 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -50,6 +52,9 @@ public final class RunCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Mixin
+    private FormatsOption pictures;
+
     @Spec
     private CommandSpec spec;
 
@@ -68,11 +73,13 @@ public final class RunCommand implements Callable<Integer> {
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
-            Maps.draw(outcome, folder.path().resolve("maps"), all, withoutSites);
+            MapFiles files = new MapFiles(folder.path().resolve("maps"), pictures.formats());
+            Maps.draw(outcome, files, all, withoutSites);
             watch.step("draw profiles");
-            Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
-            FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
-            YearsPictures.draw(outcome, folder.path().resolve("years"));
+            MapFiles profiles = files.in(folder.path().resolve("profiles"));
+            Profiles.draw(outcome, profiles, withoutSites);
+            FormStacks.draw(outcome, profiles, withoutSites);
+            YearsPictures.draw(outcome, files.in(folder.path().resolve("years")));
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));

@@ -3,24 +3,23 @@
 
 package org.silverwake.cli.compare;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.chart.ProfileChart;
 import org.silverwake.cli.chart.ScenarioProfile;
 import org.silverwake.cli.chart.ScenarioProfile.Course;
+import org.silverwake.cli.report.MapFiles;
 import org.silverwake.cli.report.Maps;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.Outputs;
-import org.silverwake.geo.map.ConcentrationMap;
+import org.silverwake.geo.map.MapFormat;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 
@@ -36,22 +35,17 @@ public final class ComparePictures {
     }
 
     /** Draws all below a folder. */
-    public static void draw(Comparison comparison, Path folder, boolean withoutSites) {
+    public static void draw(Comparison comparison, Path folder, Set<MapFormat> formats, boolean withoutSites) {
         boolean anySites = comparison.scenarios().stream()
                 .anyMatch(s -> !s.outcome().scenario().sites().isEmpty());
         ComparePictures pictures = new ComparePictures(comparison, anySites && !withoutSites);
-        try {
-            Files.createDirectories(folder.resolve("maps"));
-            Files.createDirectories(folder.resolve("profiles"));
-            pictures.changes(folder.resolve("maps"));
-            pictures.profiles(folder.resolve("profiles"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        MapFiles maps = new MapFiles(folder.resolve("maps"), formats);
+        pictures.changes(maps);
+        pictures.profiles(maps.in(folder.resolve("profiles")));
         for (int k = 0; k < comparison.scenarios().size(); k++) {
             Maps.draw(
                     comparison.scenarios().get(k).outcome(),
-                    folder.resolve("maps").resolve(pictures.name(k)),
+                    maps.in(maps.folder().resolve(pictures.name(k))),
                     false,
                     withoutSites);
         }
@@ -75,27 +69,26 @@ public final class ComparePictures {
         return drawn;
     }
 
-    private void changes(Path folder) {
+    private void changes(MapFiles maps) {
         for (Guideline guideline : drawn()) {
             for (int k = 1; k < comparison.scenarios().size(); k++) {
-                ConcentrationMap.draw(
+                maps.draw(
                         comparison.first().basin().map(),
                         new ChangeMap(comparison, k, guideline).sheet(withSites),
-                        folder.resolve("change-" + guideline.id() + "-" + name(k) + ".png"));
+                        "change-" + guideline.id() + "-" + name(k));
             }
         }
     }
 
-    private void profiles(Path folder) throws IOException {
+    private void profiles(MapFiles files) {
         Outcome first = comparison.first();
         for (Outputs.Profile wanted : first.scenario().outputs().profiles()) {
             for (int s = 0; s < first.scenario().states().size(); s++) {
-                Optional<ScenarioProfile> profile = profile(wanted, s);
-                if (profile.isPresent()) {
-                    String state = first.scenario().states().get(s).name();
-                    ProfileChart.write(
-                            profile.get(), folder.resolve(Profiles.fileName(wanted.name()) + "-" + state + ".png"));
-                }
+                String state = first.scenario().states().get(s).name();
+                profile(wanted, s)
+                        .ifPresent(shown -> files.each(
+                                Profiles.fileName(wanted.name()) + "-" + state,
+                                file -> ProfileChart.write(shown, file)));
             }
         }
     }

@@ -3,12 +3,10 @@
 
 package org.silverwake.cli.report;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.ReachMark;
@@ -43,24 +41,23 @@ final class FormMaps {
         this.decades = new DecadeClasses(values.largest(), LOOKS.size());
     }
 
-    static void draw(Outcome outcome, Path folder, boolean withSites) {
+    static void draw(Outcome outcome, MapFiles files, boolean withSites) {
         for (FormValues values : FormValues.asked(outcome)) {
             FormMaps maps = new FormMaps(outcome, withSites, values);
             for (int state : values.states()) {
-                ConcentrationMap.draw(
-                        outcome.basin().map(), maps.sheet(state), folder.resolve(fileName(outcome, values, state)));
+                files.draw(outcome.basin().map(), maps.sheet(state), fileName(outcome, values, state));
             }
         }
     }
 
-    /** "methyl-whole-water-dry.png". */
+    /** "methyl-whole-water-dry". */
     static String fileName(Outcome outcome, FormValues values, int state) {
         String what = Words.plain(values.group().form().name()) + " "
                 + Words.plain(values.medium().name());
         String where = state == FormValues.ALL_STATES
                 ? ""
                 : " " + outcome.scenario().states().get(state).name();
-        return Profiles.fileName(what + where) + ".png";
+        return Profiles.fileName(what + where);
     }
 
     private ReachMark mark(int state, int reach) {

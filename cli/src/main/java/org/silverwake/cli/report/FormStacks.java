@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,31 +40,26 @@ public final class FormStacks {
         this.withSites = withSites;
     }
 
-    /** Draws all into a folder, with or without single sites. */
-    public static void draw(Outcome outcome, Path folder, boolean withoutSites) {
+    /** Draws all, with or without single sites. */
+    public static void draw(Outcome outcome, MapFiles files, boolean withoutSites) {
         if (outcome.result().input().layout().forms().isEmpty()) {
             return;
         }
         FormStacks stacks = new FormStacks(
                 outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
-        try {
-            Files.createDirectories(folder);
-            for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
-                Along along = new Along(outcome, stacks.withSites, RiverPath.of(outcome, wanted));
-                for (int s = 0; s < outcome.scenario().states().size(); s++) {
-                    for (int v = 0; v < outcome.result().variants(); v++) {
-                        String name = wanted.name() + " forms "
-                                + outcome.scenario().states().get(s).name()
-                                + (outcome.result().variants() > 1
-                                        ? " " + Words.variant(outcome.result().input(), v)
-                                        : "");
-                        ReachStackChart.write(
-                                stacks.stack(wanted, along, s, v), folder.resolve(Profiles.fileName(name) + ".png"));
-                    }
+        for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
+            Along along = new Along(outcome, stacks.withSites, RiverPath.of(outcome, wanted));
+            for (int s = 0; s < outcome.scenario().states().size(); s++) {
+                for (int v = 0; v < outcome.result().variants(); v++) {
+                    ReachStack stack = stacks.stack(wanted, along, s, v);
+                    String name = wanted.name() + " forms "
+                            + outcome.scenario().states().get(s).name()
+                            + (outcome.result().variants() > 1
+                                    ? " " + Words.variant(outcome.result().input(), v)
+                                    : "");
+                    files.each(Profiles.fileName(name), file -> ReachStackChart.write(stack, file));
                 }
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

@@ -3,7 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +11,6 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapPoint;
 import org.silverwake.geo.map.MapSheet;
@@ -70,13 +68,13 @@ final class GroupMap {
         }
     }
 
-    static void draw(Outcome outcome, Path folder, boolean withSites) {
+    static void draw(Outcome outcome, MapFiles files, boolean withSites) {
         if (outcome.scenario().fieldNotes().noted().isEmpty()) {
             return;
         }
         GroupMap map = new GroupMap(outcome, withSites);
         if (!map.groups.isEmpty()) {
-            ConcentrationMap.draw(outcome.basin().map(), map.sheet(), folder.resolve("mercury-by-group.png"));
+            files.draw(outcome.basin().map(), map.sheet(), "mercury-by-group");
         }
     }
 

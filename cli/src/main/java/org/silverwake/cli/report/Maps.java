@@ -3,17 +3,12 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
 import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.ReachMark;
@@ -46,29 +41,23 @@ public final class Maps {
      * @param all every guideline compared with reaches, not the default one alone
      * @param withoutSites leaves single sites off, so that the maps may be posted
      */
-    public static void draw(Outcome outcome, Path folder, boolean all, boolean withoutSites) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public static void draw(Outcome outcome, MapFiles files, boolean all, boolean withoutSites) {
         Maps maps =
                 new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
         List<Guideline> drawn = all
                 ? Shown.drawable(outcome)
                 : Shown.guideline(outcome).stream().toList();
-        RecoveryMaps.draw(outcome, folder, all, maps.withSites);
-        Overbank.draw(outcome, folder, maps.withSites);
-        GroupMap.draw(outcome, folder, maps.withSites);
-        FormMaps.draw(outcome, folder, maps.withSites);
+        RecoveryMaps.draw(outcome, files, all, maps.withSites);
+        Overbank.draw(outcome, files, maps.withSites);
+        GroupMap.draw(outcome, files, maps.withSites);
+        FormMaps.draw(outcome, files, maps.withSites);
         for (Guideline guideline : drawn) {
             for (int state : maps.statesOf(guideline)) {
                 String name = state == ALL_STATES
                         ? guideline.id()
                         : guideline.id() + "-"
                                 + outcome.scenario().states().get(state).name();
-                ConcentrationMap.draw(
-                        outcome.basin().map(), maps.sheet(guideline, state), folder.resolve(name + ".png"));
+                files.draw(outcome.basin().map(), maps.sheet(guideline, state), name);
             }
         }
     }

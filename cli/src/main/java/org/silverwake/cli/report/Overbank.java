@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.ReachMark;
@@ -82,10 +81,9 @@ final class Overbank {
         }
     }
 
-    static void draw(Outcome outcome, Path folder, boolean withSites) {
+    static void draw(Outcome outcome, MapFiles files, boolean withSites) {
         if (isAsked(outcome)) {
-            ConcentrationMap.draw(
-                    outcome.basin().map(), new Overbank(outcome).sheet(withSites), folder.resolve("overbank.png"));
+            files.draw(outcome.basin().map(), new Overbank(outcome).sheet(withSites), "overbank");
         }
     }
 

@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.silverwake.cli.chart.BudgetChart;
 import org.silverwake.cli.chart.BudgetCurve;
@@ -18,7 +14,7 @@ public final class PlanPictures {
     private PlanPictures() {}
 
     /** Draws it. */
-    public static void draw(Planned planned, Path file) {
+    public static void draw(Planned planned, MapFiles files) {
         var project = planned.outcome().scenario().project();
         String money = planned.outcome().scenario().fieldNotes().currency();
         List<CostPoint> kilograms = planned.curve().mostKilograms();
@@ -33,16 +29,11 @@ public final class PlanPictures {
                                 "mercury kept out of the river, at most [kg a year]",
                                 kilograms.stream().map(CostPoint::kilograms).toList()),
                         new BudgetCurve.Panel(
-                                "values met at places, at most, of "
-                                        + planned.held().size(),
+                                "values met at places, at most [number of "
+                                        + planned.held().size() + "]",
                                 limits.stream().map(p -> (double) p.limitsMet()).toList())),
                 "A screening from a model, not a finding of safety. Costs are the scenario's.",
                 project.preparedBy() + ", " + project.date());
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            BudgetChart.write(curve, file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        files.each("budgets", file -> BudgetChart.write(curve, file));
     }
 }

@@ -3,13 +3,11 @@
 
 package org.silverwake.cli.report;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.GuidelineLine;
 import org.silverwake.geo.map.MapSheet;
 import org.silverwake.geo.map.ReachMark;
@@ -30,16 +28,13 @@ final class RecoveryMaps {
         this.classes = new RecoveryClasses(outcome, run);
     }
 
-    static void draw(Outcome outcome, Path folder, boolean all, boolean withSites) {
+    static void draw(Outcome outcome, MapFiles files, boolean all, boolean withSites) {
         if (outcome.years().isEmpty()) {
             return;
         }
         RecoveryMaps maps = new RecoveryMaps(outcome, outcome.years().get(), withSites);
         for (Guideline guideline : maps.classes.drawn(all)) {
-            ConcentrationMap.draw(
-                    outcome.basin().map(),
-                    maps.sheet(guideline),
-                    folder.resolve("recovery-" + guideline.id() + ".png"));
+            files.draw(outcome.basin().map(), maps.sheet(guideline), "recovery-" + guideline.id());
         }
     }
 

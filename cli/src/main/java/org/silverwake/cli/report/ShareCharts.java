@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,20 +32,17 @@ public final class ShareCharts {
         this.scenario = apportioned.outcome().scenario();
     }
 
-    /** Draws all into a folder; places with neither water nor bed have none. */
-    public static void draw(Apportioned apportioned, Path folder) {
+    /** Draws all; places with neither water nor bed have none. */
+    public static void draw(Apportioned apportioned, MapFiles files) {
         ShareCharts charts = new ShareCharts(apportioned);
-        try {
-            Files.createDirectories(folder);
-            for (int place : apportioned.places()) {
-                List<SharedValue> shown = apportioned.shown(place);
-                if (!shown.isEmpty()) {
-                    String name = Profiles.fileName(SharedWords.place(apportioned, place));
-                    ShareBarsChart.write(charts.bars(place, shown), folder.resolve(name + ".png"));
-                }
+        for (int place : apportioned.places()) {
+            List<SharedValue> shown = apportioned.shown(place);
+            if (!shown.isEmpty()) {
+                ShareBars bars = charts.bars(place, shown);
+                files.each(
+                        Profiles.fileName(SharedWords.place(apportioned, place)),
+                        file -> ShareBarsChart.write(bars, file));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

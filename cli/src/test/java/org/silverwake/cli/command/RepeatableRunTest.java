@@ -34,7 +34,8 @@ class RepeatableRunTest {
 
     private Path run(String name) {
         Path out = temporary.resolve(name);
-        Messy.Said said = Messy.say("run", Messy.LANTERN.toString(), "--out", out.toString());
+        Messy.Said said =
+                Messy.say("run", Messy.LANTERN.toString(), "--formats", "png,svg,pdf", "--out", out.toString());
         assertThat(said.code()).as("%s", said.err()).isZero();
         return out;
     }
@@ -63,7 +64,11 @@ class RepeatableRunTest {
     private static void same(Path one, Path other) throws IOException {
         List<String> names = names(one);
         assertThat(names(other)).isEqualTo(names);
-        assertThat(names).anyMatch(n -> n.endsWith(".csv")).anyMatch(n -> n.endsWith(".png"));
+        assertThat(names)
+                .anyMatch(n -> n.endsWith(".csv"))
+                .anyMatch(n -> n.endsWith(".png"))
+                .anyMatch(n -> n.endsWith(".svg"))
+                .anyMatch(n -> n.endsWith(".pdf"));
         for (String name : names) {
             if (name.equals("timing.json")) {
                 continue; // wall times, never the same twice

@@ -10,9 +10,8 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.silverwake.geo.GeoDataException;
 
 /**
@@ -63,7 +62,7 @@ public final class Fonts {
         }
 
         Font font() {
-            return Loaded.FONTS.get(this);
+            return Loaded.FONTS.get(ordinal());
         }
 
         InputStream open() throws IOException {
@@ -72,15 +71,8 @@ public final class Fonts {
     }
 
     private static final class Loaded {
-        static final Map<Face, Font> FONTS = load();
-
-        private static Map<Face, Font> load() {
-            Map<Face, Font> fonts = new EnumMap<>(Face.class);
-            for (Face face : Face.values()) {
-                fonts.put(face, Fonts.load(face));
-            }
-            return fonts;
-        }
+        private static final List<Font> FONTS =
+                Arrays.stream(Face.values()).map(Fonts::load).toList();
     }
 
     private Fonts() {}

@@ -10,6 +10,8 @@ import org.geotools.api.style.FeatureTypeStyle;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
+import org.geotools.geometry.jts.GeometryClipper;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -18,7 +20,12 @@ import org.locationtech.jts.geom.Geometry;
  * degrees, longitude first. Texts come last, once, by {@link #paintLabels}.
  */
 public final class MapPainter {
+    /** Beyond the view, for symbols whose middle is outside [points]. */
+    private static final double MARGIN = 40;
+
     private final MapFrame frame;
+    private final Envelope bounds;
+    private final GeometryClipper clipper;
     private final Graphics2D g;
     private final LabelInk labels;
     private final SymbolPainter symbols;
@@ -27,6 +34,13 @@ public final class MapPainter {
     public MapPainter(Graphics2D g, MapFrame frame) {
         this.g = g;
         this.frame = frame;
+        bounds = new Envelope(
+                frame.view().getMinX(),
+                frame.view().getMaxX(),
+                frame.view().getMinY(),
+                frame.view().getMaxY());
+        bounds.expandBy(MARGIN);
+        clipper = new GeometryClipper(bounds);
         labels = new LabelInk(frame.view());
         symbols = new SymbolPainter(g, labels);
     }
@@ -54,16 +68,26 @@ public final class MapPainter {
             if (!rule.isElseFilter()
                     && (rule.getFilter() == null || rule.getFilter().evaluate(feature))) {
                 hit = true;
-                page = page == null ? frame.toPage(ground) : page;
+                page = page == null ? onPage(ground) : page;
                 paint(rule, feature, page);
             }
         }
         for (Rule rule : rules) {
             if (rule.isElseFilter() && !hit) {
-                page = page == null ? frame.toPage(ground) : page;
+                page = page == null ? onPage(ground) : page;
                 paint(rule, feature, page);
             }
         }
+    }
+
+    /** What lies far outside the view is cut off, so that drawings as lines stay small. */
+    private Geometry onPage(Geometry ground) {
+        Geometry page = frame.toPage(ground);
+        if (bounds.covers(page.getEnvelopeInternal())) {
+            return page;
+        }
+        Geometry inside = bounds.intersects(page.getEnvelopeInternal()) ? clipper.clip(page, false) : null;
+        return inside == null ? page.getFactory().createEmpty(page.getDimension()) : inside;
     }
 
     private void paint(Rule rule, SimpleFeature feature, Geometry page) {

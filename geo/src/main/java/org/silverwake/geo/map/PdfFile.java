@@ -7,10 +7,12 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Graphics2D;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -39,9 +41,11 @@ final class PdfFile {
     private static PdfBoxGraphics2DFontTextDrawer letters(PDDocument document) throws IOException {
         PdfBoxGraphics2DFontTextDrawer letters = new PdfBoxGraphics2DFontTextDrawer();
         for (Fonts.Face face : Fonts.Face.values()) {
-            try (InputStream in = face.open()) {
-                letters.registerFont(face.font().getFontName(), PDType0Font.load(document, in));
-            }
+            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(face.open()));
+            document.registerTrueTypeFontForClosing(font);
+            // else "fl" becomes one letter, which a search for "flow" does not find
+            font.setEnableGsub(false);
+            letters.registerFont(face.font().getFontName(), PDType0Font.load(document, font, true));
         }
         return letters;
     }

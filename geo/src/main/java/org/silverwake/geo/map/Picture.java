@@ -9,7 +9,6 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /**
@@ -41,11 +40,13 @@ public final class Picture {
      * @throws IllegalArgumentException if the file has another ending
      */
     public static void write(Path file, double width, double height, int dotsPerInch, Consumer<Graphics2D> painter) {
-        switch (ending(file)) {
-            case "png" -> PngFile.write(file, image(width, height, dotsPerInch, painter), dotsPerInch);
-            case "svg" -> SvgFile.write(file, width, height, prepared(painter));
-            case "pdf" -> PdfFile.write(file, width, height, List.of(prepared(painter)));
-            default -> throw new IllegalArgumentException(file + ": give a name that ends in .png, .svg or .pdf");
+        MapFormat format = MapFormat.of(ending(file))
+                .orElseThrow(
+                        () -> new IllegalArgumentException(file + ": give a name that ends in .png, .svg or .pdf"));
+        switch (format) {
+            case PNG -> PngFile.write(file, image(width, height, dotsPerInch, painter), dotsPerInch);
+            case SVG -> SvgFile.write(file, width, height, prepared(painter));
+            case PDF -> PdfFile.write(file, width, height, List.of(prepared(painter)));
         }
     }
 
@@ -106,6 +107,6 @@ public final class Picture {
 
     private static String ending(Path file) {
         String name = file.getFileName().toString();
-        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        return name.substring(name.lastIndexOf('.') + 1);
     }
 }

@@ -3,9 +3,11 @@
 
 package org.silverwake.geo.map;
 
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -50,6 +52,9 @@ final class SvgFile {
         start.setFont(Fonts.regular(10));
         context.setGraphicContextDefaults(start);
         Pen pen = new Pen(context);
+        // viewers may show a page without ground on black
+        pen.setColor(Color.WHITE);
+        pen.fill(new Rectangle2D.Double(0, 0, width, height));
         painter.accept(pen);
         Element root = pen.getRoot();
         root.setAttribute("width", String.format(Locale.ROOT, "%.2fpt", width));

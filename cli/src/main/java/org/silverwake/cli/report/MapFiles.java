@@ -1,0 +1,52 @@
+// Copyright 2026 The Silverwake authors
+// SPDX-License-Identifier: Apache-2.0
+
+package org.silverwake.cli.report;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.map.ConcentrationMap;
+import org.silverwake.geo.map.MapFormat;
+import org.silverwake.geo.map.MapSheet;
+
+/**
+ * Where maps or charts go, and as which kinds of files.
+ *
+ * @param folder made when the first is drawn
+ * @param formats each is written once in each
+ */
+public record MapFiles(Path folder, Set<MapFormat> formats) {
+    /** Copies. */
+    public MapFiles {
+        formats = Set.copyOf(formats);
+    }
+
+    /** The same formats in another folder. */
+    public MapFiles in(Path other) {
+        return new MapFiles(other, formats);
+    }
+
+    /** Draws a map; its name is without ending. */
+    public void draw(RiverMap map, MapSheet sheet, String name) {
+        each(name, file -> ConcentrationMap.draw(map, sheet, file));
+    }
+
+    /** Draws something once in each format; its name is without ending. */
+    public void each(String name, Consumer<Path> drawing) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        for (MapFormat format : MapFormat.values()) {
+            if (formats.contains(format)) {
+                drawing.accept(folder.resolve(name + "." + format.ending()));
+            }
+        }
+    }
+}
