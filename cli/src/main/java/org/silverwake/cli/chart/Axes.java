@@ -49,7 +49,7 @@ final class Axes {
         NumberAxis axis = new NumberAxis(title);
         axis.setAutoRangeIncludesZero(false);
         axis.setRange(from, to);
-        double step = step((to - from) / ticks);
+        double step = step((to - from) / (ticks + 1));
         axis.setTickUnit(new NumberTickUnit(whole ? Math.max(1, step) : step, plain(), 1));
         return styled(axis);
     }

@@ -15,7 +15,7 @@ import org.jfree.data.xy.XYSeriesCollection;
 /** Draws what each budget buys, 8 by 5 inches: a stair in each panel, since practices are taken or left. */
 public final class BudgetChart {
     private static final double HEADROOM = 1.08;
-    private static final int TICKS = 4;
+    private static final int TICKS = 5;
 
     private BudgetChart() {}
 

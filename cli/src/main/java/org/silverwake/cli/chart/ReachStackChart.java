@@ -18,7 +18,7 @@ public final class ReachStackChart {
     /** Room for a panel's title above what is drawn [-]. */
     private static final double HEADROOM = 1.3;
 
-    private static final int TICKS = 3;
+    private static final int TICKS = 6;
     private static final double RIGHT = Theme.WIDTH - Theme.MARGIN - Theme.GUTTER;
     private static final double INNER = Theme.WIDTH - 2 * Theme.MARGIN;
 
@@ -96,7 +96,8 @@ public final class ReachStackChart {
             distance.setTickLabelsVisible(false);
         }
         double most = Math.max(stack.most() * HEADROOM, Double.MIN_NORMAL);
-        XYPlot plot = Axes.plot(distance, Axes.linear(null, 0, most, TICKS, false));
+        XYPlot plot = Axes.plot(
+                distance, Axes.linear(null, 0, most, TICKS / stack.panels().size(), false));
         StackPlot layers = new StackPlot(
                 stack.layers().stream()
                         .map(l -> new StackPlot.Layer(l.name(), COLORS.get(l.color())))

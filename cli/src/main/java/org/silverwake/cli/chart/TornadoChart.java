@@ -26,7 +26,7 @@ public final class TornadoChart {
     private static final double GAP = 5;
     private static final double ROW = 12;
     private static final int MOST_ROWS = 4;
-    private static final double LARGEST_BAR = 34;
+    private static final double LARGEST_BAR = 58;
     private static final double PART = 0.56;
     private static final int DIGITS = 3;
     private static final int TICKS = 5;
@@ -36,6 +36,8 @@ public final class TornadoChart {
     private static final Color LOW = Theme.layer(3);
     private static final Color HIGH = Theme.layer(0);
     private static final Stroke MIDDLE = new BasicStroke(1.6f);
+    /** White on both sides of a line, so that it shows on a dark bar. */
+    private static final Stroke RIM = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
 
     private final Tornado tornado;
     private final PageText text;
@@ -201,9 +203,13 @@ public final class TornadoChart {
     private void line(Line line, Optional<MarkLabels.Placed> head) {
         Graphics2D g = text.graphics();
         double x = x(line.value());
+        Line2D through = new Line2D.Double(x, area.getMinY(), x, area.getMaxY());
+        g.setColor(Theme.PAPER);
+        g.setStroke(RIM);
+        g.draw(through);
         g.setColor(line.color());
         g.setStroke(line.stroke());
-        g.draw(new Line2D.Double(x, area.getMinY(), x, area.getMaxY()));
+        g.draw(through);
         if (head.isPresent()) {
             double baseline = area.getMinY() - GAP - head.get().row() * ROW;
             g.setStroke(Theme.HAIR);

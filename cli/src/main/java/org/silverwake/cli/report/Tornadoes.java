@@ -60,7 +60,7 @@ public final class Tornadoes {
                 swing.middle() * NANOGRAMS_PER_LITER,
                 bars,
                 guidelines,
-                Profiles.caution(single),
+                Profiles.caution(single) + (single ? " " + SharedWords.NO_EVIDENCE : ""),
                 scenario.project().preparedBy() + ", " + scenario.project().date()
                         + " \u00B7 ranges of field notes; what the river itself leaves open is not in them"
                         + (others > 0

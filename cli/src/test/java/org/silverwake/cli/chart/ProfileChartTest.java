@@ -32,7 +32,7 @@ class ProfileChartTest {
         return new Profile.Stretch(points);
     }
 
-    private static Profile crowded() {
+    static Profile crowded() {
         return new Profile(
                 "Lantern main stem, from Upper Lamp to the sea",
                 "mean over the year; the wet season is the worst flow state",
