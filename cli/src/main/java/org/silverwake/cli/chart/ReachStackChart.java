@@ -14,7 +14,7 @@ import org.jfree.chart.plot.XYPlot;
 /** Draws amounts that add up along a river, 8 by 5 inches, one panel below the other, each layer named at its end. */
 public final class ReachStackChart {
     private static final double GAP = 5;
-    private static final int MOST_ROWS = 4;
+    private static final int MOST_ROWS = 5;
     /** Room for a panel's title above what is drawn [-]. */
     private static final double HEADROOM = 1.3;
 

@@ -37,7 +37,7 @@ public final class TornadoChart {
     private static final Color HIGH = Theme.layer(0);
     private static final Stroke MIDDLE = new BasicStroke(1.6f);
     /** White on both sides of a line, so that it shows on a dark bar. */
-    private static final Stroke RIM = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
+    private static final Stroke RIM = new BasicStroke(3.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER);
 
     private final Tornado tornado;
     private final PageText text;
@@ -91,7 +91,7 @@ public final class TornadoChart {
         for (int k = 0; k < tornado.bars().size(); k++) {
             bar(tornado.bars().get(k), from + GAP / 2 + k * each, each);
         }
-        for (int k = 0; k < heads.size(); k++) {
+        for (int k = heads.size() - 1; k >= 0; k--) { // the middle on top
             line(lines().get(k), heads.get(k));
         }
         for (int k = 0; k < tornado.bars().size(); k++) {
