@@ -3,6 +3,7 @@
 
 package org.silverwake.cli.chart;
 
+import java.awt.geom.Rectangle2D;
 import java.util.stream.DoubleStream;
 
 /**
@@ -54,12 +55,23 @@ record Decades(int lowest, int highest) {
                         .allMatch(p -> Math.min(p.low(), p.background()) >= from());
     }
 
+    /** Decades from one number of the axis to the next, so that no more than six are written. */
+    int labelStep() {
+        return (highest - lowest + MOST - 2) / (MOST - 1);
+    }
+
     double from() {
         return Math.pow(10, lowest);
     }
 
     double to() {
         return Math.pow(10, highest);
+    }
+
+    /** Height of a value within an area of the page, never below the axis. */
+    double y(double value, Rectangle2D area) {
+        double part = (Math.log10(drawn(value)) - lowest) / (highest - lowest);
+        return area.getMaxY() - part * area.getHeight();
     }
 
     /** A value as it is drawn: never below the axis. */

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 /**
  * Puts names in rows above a chart so that none covers another, or the line that leads from another down to its mark. A name
  * stands to the right of its line or to the left; of all ways to change from right to left along the chart, the one that drops
- * the fewest names and then needs the fewest rows is taken. Rows are counted from the chart upward. Names that find no room
+ * the fewest names and then needs the fewest rows is taken, and bettered name by name as long as turning one to its other side helps. Rows are counted from the chart upward. Names that find no room
  * are left out, the highest ranks first.
  */
 final class MarkLabels {
@@ -86,21 +86,57 @@ final class MarkLabels {
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> names.get(k).x()))
                 .toList();
-        List<Optional<Placed>> best = List.of();
+        boolean[] best = new boolean[names.size()];
         double least = Double.POSITIVE_INFINITY;
         for (int turn = names.size(); turn >= 0; turn--) {
-            Placed[] wishes = new Placed[names.size()];
-            for (int k = 0; k < wishes.length; k++) {
-                wishes[order.get(k)] = wish(names.get(order.get(k)), k < turn);
+            boolean[] rightward = new boolean[names.size()];
+            for (int k = 0; k < rightward.length; k++) {
+                rightward[order.get(k)] = k < turn;
             }
-            List<Optional<Placed>> layout = stack(wishes);
-            double cost = cost(layout);
+            double cost = cost(stack(names, rightward));
             if (cost < least) {
                 least = cost;
-                best = layout;
+                best = rightward;
             }
         }
-        return best;
+        List<Optional<Placed>> layout = bettered(names, best, least);
+        for (int odd = 0; odd < 2; odd++) {
+            boolean[] alternating = new boolean[names.size()];
+            for (int k = 0; k < alternating.length; k++) {
+                alternating[order.get(k)] = k % 2 == odd;
+            }
+            List<Optional<Placed>> other = bettered(names, alternating, cost(stack(names, alternating)));
+            layout = cost(other) < cost(layout) ? other : layout;
+        }
+        return layout;
+    }
+
+    private List<Optional<Placed>> bettered(List<Wanted> names, boolean[] start, double cost) {
+        boolean[] sides = start;
+        double least = cost;
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int k = 0; k < sides.length; k++) {
+                boolean[] turned = sides.clone();
+                turned[k] = !turned[k];
+                double other = cost(stack(names, turned));
+                if (other < least) {
+                    least = other;
+                    sides = turned;
+                    better = true;
+                }
+            }
+        }
+        return stack(names, sides);
+    }
+
+    private List<Optional<Placed>> stack(List<Wanted> names, boolean[] rightward) {
+        Placed[] wishes = new Placed[names.size()];
+        for (int k = 0; k < wishes.length; k++) {
+            wishes[k] = wish(names.get(k), rightward[k]);
+        }
+        return stack(wishes);
     }
 
     private double cost(List<Optional<Placed>> layout) {

@@ -8,40 +8,35 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.font.FontRenderContext;
 import java.awt.font.TextLayout;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws text on a page measured in points; breaks lines between words. */
+/** Draws text on a page measured in points; breaks lines between words. Measures the same whatever the file is. */
 final class PageText {
     private static final double LEADING = 1.2;
     private static final float HALO = 3;
+    private static final double QUARTER_TURN = Math.PI / 2;
+    private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
 
     private final Graphics2D g;
-    private final Font regular;
-    private final Font bold;
 
-    PageText(Graphics2D g, Font regular, Font bold) {
+    PageText(Graphics2D g) {
         this.g = g;
-        this.regular = regular;
-        this.bold = bold;
     }
 
     Graphics2D graphics() {
         return g;
     }
 
-    Font regular(double size) {
-        return regular.deriveFont((float) size);
-    }
-
-    Font bold(double size) {
-        return bold.deriveFont((float) size);
-    }
-
     double width(String words, Font font) {
-        return font.getStringBounds(words, g.getFontRenderContext()).getWidth();
+        return font.getStringBounds(words, MEASURE).getWidth();
+    }
+
+    double widest(List<String> lines, Font font) {
+        return lines.stream().mapToDouble(line -> width(line, font)).max().orElse(0);
     }
 
     static double lineHeight(Font font) {
@@ -52,20 +47,34 @@ final class PageText {
     void draw(String words, Font font, Color color, double x, double baseline) {
         if (!words.isEmpty()) {
             g.setColor(color);
-            new TextLayout(words, font, g.getFontRenderContext()).draw(g, (float) x, (float) baseline);
+            g.setFont(font);
+            g.drawString(words, (float) x, (float) baseline);
         }
     }
 
-    /** Text with a white rim, turned by an angle in radians about its left end. */
-    void drawOver(String words, Font font, double x, double baseline, double angle) {
+    /** Text with a white rim, read from below where it is upright. */
+    void drawOver(String words, Font font, double x, double baseline, boolean upright) {
         AffineTransform at = AffineTransform.getTranslateInstance(x, baseline);
-        at.rotate(angle);
-        Shape outline = new TextLayout(words, font, g.getFontRenderContext()).getOutline(at);
-        g.setColor(Color.WHITE);
+        if (upright) {
+            at.rotate(-QUARTER_TURN);
+        }
+        Shape outline = new TextLayout(words, font, MEASURE).getOutline(at);
+        g.setColor(Theme.PAPER);
         g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
         g.draw(outline);
-        g.setColor(Ink.TEXT);
-        g.fill(outline);
+        if (upright) {
+            upright(words, font, x, baseline);
+        } else {
+            draw(words, font, Theme.TEXT, x, baseline);
+        }
+    }
+
+    /** Text read from below, from its lower end on a baseline. */
+    void upright(String words, Font font, double x, double y) {
+        AffineTransform before = g.getTransform();
+        g.rotate(-QUARTER_TURN, x, y);
+        draw(words, font, Theme.TEXT, x, y);
+        g.setTransform(before);
     }
 
     /** Lines below one another from a top edge; the bottom edge of the last. */
@@ -102,7 +111,7 @@ final class PageText {
     /** The largest size from {@code most} downward, in half points, at which words fit a width on one line. */
     double fit(String words, boolean heavy, double most, double least, double width) {
         double size = most;
-        while (size > least && width(words, heavy ? bold(size) : regular(size)) > width) {
+        while (size > least && width(words, heavy ? Theme.bold(size) : Theme.regular(size)) > width) {
             size -= 0.5;
         }
         return size;

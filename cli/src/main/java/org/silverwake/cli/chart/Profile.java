@@ -152,10 +152,10 @@ public record Profile(
         public enum Kind {
             /** A discharge point. */
             SITE("discharge point"),
-            /** A river that joins. */
-            TRIBUTARY("tributary"),
             /** A village, intake or other receptor. */
-            PLACE("village, intake or other place");
+            PLACE("village, intake or other place"),
+            /** A river that joins. */
+            TRIBUTARY("tributary");
 
             private final String words;
 

@@ -3,157 +3,147 @@
 
 package org.silverwake.cli.chart;
 
-import java.awt.Font;
-import java.awt.Graphics2D;
+import java.awt.Color;
+import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
-import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.jfree.chart.plot.XYPlot;
 
 /**
- * Draws a reach profile, 8 by 5 inches: both bounds as a band on a decade axis, guideline values named at the right, sites,
- * tributaries and places named above, gaps where there is no value. Letters are large enough for the back of a hall.
+ * Draws a reach profile, 8 by 5 inches: both bounds as a band on a decade axis, lines and guideline values named at the right, sites,
+ * places and as many tributaries as find room named above, gaps where there is no value. Letters are large enough for the back of a
+ * hall.
  */
 public final class ProfileChart {
-    private static final double GUTTER = 122;
-    private static final double AXIS_TITLE_ROOM = 24;
-    private static final double LEGEND_HEIGHT = 30;
-    private static final double FOOT_HEIGHT = 27;
-    private static final double AXIS_HEIGHT = 34;
     private static final int MOST_ROWS = 6;
-    private static final double ROW = 12;
-    private static final double NAME_GAP = 3;
+    private static final double GAP = 4;
+    private static final double INNER = Theme.WIDTH - 2 * Theme.MARGIN;
+    private static final double RIGHT = Theme.WIDTH - Theme.MARGIN - Theme.GUTTER;
     private static final String SEPARATOR = " \u00B7 ";
-    private final Font regular;
-    private final Font bold;
 
-    /** With letters that have every sign the texts need. */
-    public ProfileChart(Font regular, Font bold) {
-        this.regular = regular;
-        this.bold = bold;
-    }
+    private ProfileChart() {}
 
     /**
-     * Draws a profile into a PNG file, 2400 by 1500 pixels at 300 dots per inch.
+     * Draws a profile into a file: PNG, SVG or PDF, as its name ends.
      *
-     * @return how many names found no room above the chart
-     * @throws IOException if the file cannot be written
+     * @return how many names of sites, places and samples found no room
      */
-    public int write(Profile profile, Path file) throws IOException {
+    public static int write(Profile profile, Path file) {
         int[] omitted = new int[1];
-        ChartPage.write(file, regular, bold, text -> omitted[0] = draw(profile, text));
+        ChartPage.write(file, text -> {
+            Decades decades = Decades.of(profile);
+            omitted[0] = draw(profile, decades, ProfilePlot.of(profile, decades), lines(profile), text);
+        });
         return omitted[0];
     }
 
-    /**
-     * Draws a profile onto a page of 576 by 360 points.
-     *
-     * @return how many names found no room above the chart
-     */
-    public int draw(Profile profile, Graphics2D g) {
-        ChartPage.smooth(g);
-        return draw(profile, new PageText(g, regular, bold));
-    }
-
-    /**
-     * Draws the same profile of several scenarios into a PNG file, a line for each.
-     *
-     * @throws IOException if the file cannot be written
-     */
-    public void write(ScenarioProfile profile, Path file) throws IOException {
-        ChartPage.write(file, regular, bold, text -> {
+    /** Draws the same profile of several scenarios, a line for each. */
+    public static void write(ScenarioProfile profile, Path file) {
+        ChartPage.write(file, text -> {
             Decades decades = profile.decades();
-            draw(
-                    profile.frame(),
-                    decades,
-                    ProfilePlot.of(profile, decades, regular),
-                    ProfileLegend.of(profile, text),
-                    text);
+            List<Line> lines = new ArrayList<>();
+            for (int k = 0; k < profile.courses().size(); k++) {
+                ScenarioProfile.Course course = profile.courses().get(k);
+                last(course.stretches(), Profile.Point::high, course.name(), Theme.scenario(k), Theme.scenarioLine(k))
+                        .ifPresent(lines::add);
+            }
+            draw(profile.frame(), decades, ProfilePlot.of(profile, decades), lines, text);
         });
     }
 
-    private int draw(Profile profile, PageText text) {
-        Decades decades = Decades.of(profile);
-        return draw(
-                profile, decades, ProfilePlot.of(profile, decades, regular), new ProfileLegend(profile, text), text);
+    /** A line of the plot: its name, how it is drawn, and where it ends. */
+    private record Line(double end, String name, String more, Color color, Stroke stroke) {
+        Line saying(String words) {
+            return new Line(end, name, words, color, stroke);
+        }
     }
 
-    private int draw(Profile profile, Decades decades, XYPlot lines, ProfileLegend legend, PageText text) {
-        double axisWidth = AXIS_TITLE_ROOM + widestTick(decades, text);
-        double headEnd = ChartPage.heading(
-                profile.title(), profile.quantity() + ", " + profile.unit() + " \u2013 " + profile.subtitle(), text);
-        double right =
-                ChartPage.WIDTH - ChartPage.MARGIN - (profile.guidelines().isEmpty() ? 0 : GUTTER);
-        List<Optional<MarkLabels.Placed>> names = placeNames(
-                profile,
-                text,
-                ChartPage.MARGIN + axisWidth,
-                right,
-                new MarkLabels(ChartPage.MARGIN, ChartPage.WIDTH - ChartPage.MARGIN, NAME_GAP, MOST_ROWS));
-        int rows = names.stream()
-                .flatMap(Optional::stream)
-                .mapToInt(p -> p.row() + 1)
-                .max()
-                .orElse(0);
-        double top = headEnd + rows * ROW + ProfileMarks.SYMBOL + 2 - ProfilePlot.TOP_ROOM;
-        double legendHeight = Math.max(LEGEND_HEIGHT, legend.height(ChartPage.WIDTH - 2 * ChartPage.MARGIN) + 4);
-        double bottom = ChartPage.HEIGHT - ChartPage.MARGIN - FOOT_HEIGHT - legendHeight;
-        Rectangle2D area = ProfilePlot.draw(
-                lines,
-                axisWidth,
-                AXIS_HEIGHT,
-                regular,
-                text.graphics(),
-                new Rectangle2D.Double(
-                        ChartPage.MARGIN, top, right + ProfilePlot.RIGHT_ROOM - ChartPage.MARGIN, bottom - top));
+    private static Optional<Line> last(
+            List<Profile.Stretch> stretches,
+            ToDoubleFunction<Profile.Point> value,
+            String name,
+            Color color,
+            Stroke stroke) {
+        return stretches.stream()
+                .flatMap(s -> s.points().stream())
+                .reduce((before, after) -> after)
+                .map(end -> new Line(value.applyAsDouble(end), name, "", color, stroke));
+    }
+
+    private static List<Line> lines(Profile profile) {
+        List<Line> lines = new ArrayList<>();
+        boolean bounds = profile.ofBounds();
+        last(
+                        profile.stretches(),
+                        Profile.Point::high,
+                        bounds ? "carried through" : "high estimate",
+                        Theme.HIGH,
+                        Theme.THICK)
+                .map(line -> bounds ? line.saying("the bed keeps little or nothing") : line)
+                .ifPresent(lines::add);
+        last(profile.stretches(), Profile.Point::low, bounds ? "laid down" : "low estimate", Theme.LOW, Theme.MEDIUM)
+                .map(line -> bounds ? line.saying("what settles stays") : line)
+                .ifPresent(lines::add);
+        if (profile.hasBed()) {
+            last(
+                            profile.stretches(),
+                            p -> p.withBed().map(Profile.Range::high).orElse(p.high()),
+                            "with the bed",
+                            Theme.WITH_BED,
+                            Theme.BED)
+                    .map(line -> line.saying("it takes in and gives back"))
+                    .ifPresent(lines::add);
+        }
+        last(profile.stretches(), Profile.Point::background, "background", Theme.BACKGROUND, Theme.DOTS)
+                .ifPresent(lines::add);
+        return lines;
+    }
+
+    private static int draw(Profile profile, Decades decades, XYPlot plot, List<Line> lines, PageText text) {
+        double headEnd = ChartPage.heading(profile.title(), profile.quantity() + " \u2013 " + profile.subtitle(), text);
+        double axisWidth = Axes.leftRoom(text, decades.from(), decades.to());
+        MarkNames names = MarkNames.of(profile, text, Theme.MARGIN + axisWidth, MOST_ROWS);
+        double top = headEnd + names.height() - Axes.TOP_ROOM;
+        ProfileLegend legend = new ProfileLegend(profile, text);
+        double footTop = foot(profile, decades, names.omitted(), text);
+        double bottom = footTop - legend.height(INNER) - GAP;
+        legend.draw(Theme.MARGIN, bottom, INNER);
+        Rectangle2D box =
+                new Rectangle2D.Double(Theme.MARGIN, top, RIGHT + Axes.RIGHT_ROOM - Theme.MARGIN, bottom - top);
+        Rectangle2D area = Axes.draw(plot, axisWidth, Axes.BELOW, text.graphics(), box);
+        Axes.uprightTitle(
+                profile.quantity() + " [" + profile.unit() + "]",
+                Theme.MARGIN,
+                area,
+                area.getHeight() + Axes.BELOW,
+                text);
         ProfileMarks marks = new ProfileMarks(profile, decades, area, text);
+        EndLabels ends = new EndLabels(text, area.getMaxX(), Theme.GUTTER);
         marks.gaps();
-        marks.guidelines(GUTTER, bottom);
-        marks.marks(names, ROW);
+        marks.guidelines(ends);
+        marks.marks(names.placed(), MarkNames.ROW);
         marks.gapNames();
         int unnamed = new ProfileSamples(profile, decades, area, text).draw();
-        legend.draw(ChartPage.MARGIN, bottom + 2, ChartPage.WIDTH - 2 * ChartPage.MARGIN);
-        int omitted = (int) names.stream().filter(Optional::isEmpty).count() + unnamed;
-        foot(profile, decades, omitted, text);
-        return omitted;
+        for (Line line : lines) {
+            ends.line(decades.y(line.end(), area), line.name(), line.more(), line.color(), line.stroke());
+        }
+        ends.draw(headEnd + GAP, bottom - GAP);
+        return names.omitted() + unnamed;
     }
 
-    private static double widestTick(Decades decades, PageText text) {
-        Font font = text.regular(ProfilePlot.TICK_LABEL);
-        return Math.max(
-                text.width(ProfilePlot.plain().format(decades.from()), font),
-                text.width(ProfilePlot.plain().format(decades.to()), font));
-    }
-
-    static List<Optional<MarkLabels.Placed>> placeNames(
-            Profile profile, PageText text, double left, double right, MarkLabels room) {
-        Font font = text.regular(ProfileMarks.NAME_SIZE);
-        List<MarkLabels.Wanted> wanted = profile.marks().stream()
-                .map(m -> new MarkLabels.Wanted(
-                        left + (right - left) * m.kilometers() / profile.length(), text.width(m.name(), font), rank(m)))
-                .toList();
-        return room.place(wanted);
-    }
-
-    private static int rank(Profile.Mark mark) {
-        return switch (mark.kind()) {
-            case SITE -> 0;
-            case PLACE -> 1;
-            case TRIBUTARY -> 2;
-        };
-    }
-
-    private static void foot(Profile profile, Decades decades, int omitted, PageText text) {
+    private static double foot(Profile profile, Decades decades, int omitted, PageText text) {
         StringBuilder imprint = new StringBuilder(profile.imprint());
         if (!decades.holdsAll(profile)) {
-            imprint.append(SEPARATOR + "values below " + ProfilePlot.plain().format(decades.from()) + " "
-                    + profile.unit() + " are drawn on the lower edge");
+            imprint.append(SEPARATOR + "values below " + Axes.plain().format(decades.from()) + " " + profile.unit()
+                    + " are drawn on the lower edge");
         }
         if (omitted > 0) {
-            imprint.append(SEPARATOR + omitted + " names left out for want of room");
+            imprint.append(SEPARATOR + omitted + (omitted == 1 ? " name" : " names") + " left out for want of room");
         }
-        ChartPage.foot(profile.caution(), imprint.toString(), text);
+        return ChartPage.foot(profile.caution(), imprint.toString(), text);
     }
 }

@@ -11,18 +11,15 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What is drawn over a profile's plot: gaps, guideline lines, and marks with their names above. */
 final class ProfileMarks {
-    static final double NAME_SIZE = 10;
     static final double SYMBOL = 7;
 
     private static final double HATCH = 6;
     private static final double GAP_LABEL = 10;
-    private static final double QUARTER_TURN = Math.PI / 2;
 
     private final Profile profile;
     private final Decades decades;
@@ -58,10 +55,10 @@ final class ProfileMarks {
     private void hatch(Rectangle2D box) {
         Shape clip = g.getClip();
         g.clip(box);
-        g.setColor(Ink.GAP);
+        g.setColor(Theme.GAP);
         g.fill(box);
-        g.setColor(Ink.MARK);
-        g.setStroke(Ink.HAIR);
+        g.setColor(Theme.MARK);
+        g.setStroke(Theme.HAIR);
         for (double x = box.getX() - box.getHeight(); x < box.getMaxX(); x += HATCH) {
             g.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getY()));
         }
@@ -70,59 +67,72 @@ final class ProfileMarks {
 
     /** Along the gap where it is wide enough, else upright, else not at all. */
     private void gapName(String words, Rectangle2D box) {
-        Font font = text.regular(GAP_LABEL);
+        Font font = Theme.regular(GAP_LABEL);
         double width = text.width(words, font);
         if (width + GAP_LABEL < box.getWidth()) {
-            text.drawOver(words, font, box.getCenterX() - width / 2, box.getCenterY(), 0);
+            text.drawOver(words, font, box.getCenterX() - width / 2, box.getCenterY(), false);
         } else if (box.getWidth() > 1.4 * GAP_LABEL && width + GAP_LABEL < box.getHeight()) {
-            text.drawOver(words, font, box.getCenterX() + GAP_LABEL / 3, box.getCenterY() + width / 2, -QUARTER_TURN);
+            text.drawOver(words, font, box.getCenterX() + GAP_LABEL / 3, box.getCenterY() + width / 2, true);
         }
     }
 
-    void guidelines(double labelWidth, double lowest) {
-        List<Double> heights = new ArrayList<>();
-        for (Profile.GuidelineValue guideline : profile.guidelines()) {
-            double y = y(guideline.value());
-            heights.add(y);
-            Line2D line = new Line2D.Double(area.getX(), y, area.getMaxX(), y);
-            g.setColor(Ink.GUIDELINE);
-            g.setStroke(Ink.GUIDE);
-            g.draw(line);
-        }
-        new GuidelineLabels(text, area.getMaxX(), labelWidth).draw(profile.guidelines(), heights, area.getY(), lowest);
+    /** Lines of guideline values, named among the others at their right ends. */
+    void guidelines(EndLabels names) {
+        guidelines(profile.guidelines(), decades, area, g, names);
     }
 
-    /** Lines of all marks through the plot, symbols at its upper edge, names in their rows. */
+    static void guidelines(
+            List<Profile.GuidelineValue> guidelines, Decades decades, Rectangle2D area, Graphics2D g, EndLabels names) {
+        for (Profile.GuidelineValue guideline : guidelines) {
+            double y = decades.y(guideline.value(), area);
+            g.setColor(Theme.GUIDELINE);
+            g.setStroke(Theme.GUIDE);
+            g.draw(new Line2D.Double(area.getX(), y, area.getMaxX(), y));
+            names.line(y, guideline.name(), guideline.valueWords(), Theme.GUIDELINE, Theme.GUIDE);
+        }
+    }
+
+    /** Lines of sites and places through the plot, symbols at its upper edge, names in their rows. */
     void marks(List<Optional<MarkLabels.Placed>> names, double row) {
+        lines();
         for (int i = 0; i < names.size(); i++) {
             Profile.Mark mark = profile.marks().get(i);
             double x = x(mark.kilometers());
             double upper = area.getY() - SYMBOL;
-            line(mark);
             if (names.get(i).isPresent()) {
+                Font font = font(mark.kind());
                 double baseline = upper - 3 - names.get(i).get().row() * row;
-                g.setStroke(Ink.HAIR);
-                g.draw(new Line2D.Double(x, upper, x, baseline - NAME_SIZE / 3));
-                text.draw(
-                        mark.name(),
-                        text.regular(NAME_SIZE),
-                        Ink.TEXT,
-                        names.get(i).get().from(),
-                        baseline);
+                g.setColor(Theme.MARK);
+                g.setStroke(Theme.HAIR);
+                g.draw(new Line2D.Double(x, upper, x, baseline - font.getSize2D() / 3));
+                text.draw(mark.name(), font, Theme.TEXT, names.get(i).get().from(), baseline);
             }
-            symbol(g, mark.kind(), x, area.getY() - SYMBOL / 2);
+        }
+        // places stand over tributaries, sites over both
+        for (Profile.Mark.Kind kind :
+                List.of(Profile.Mark.Kind.TRIBUTARY, Profile.Mark.Kind.PLACE, Profile.Mark.Kind.SITE)) {
+            profile.marks().stream()
+                    .filter(m -> m.kind() == kind)
+                    .forEach(m -> symbol(g, kind, x(m.kilometers()), area.getY() - SYMBOL / 2));
         }
     }
 
-    /** Lines of all marks alone. */
+    /** Letters of a mark's name: those of rivers slanted, as on maps, and smaller. */
+    static Font font(Profile.Mark.Kind kind) {
+        return kind == Profile.Mark.Kind.TRIBUTARY ? Theme.oblique(Theme.SMALL_NAME) : Theme.regular(Theme.NAME);
+    }
+
+    /** Lines of sites and places alone; tributaries have none, as there may be many. */
     void lines() {
-        profile.marks().forEach(this::line);
+        profile.marks().stream()
+                .filter(m -> m.kind() != Profile.Mark.Kind.TRIBUTARY)
+                .forEach(this::line);
     }
 
     private void line(Profile.Mark mark) {
         double x = x(mark.kilometers());
-        g.setColor(Ink.MARK);
-        g.setStroke(mark.kind() == Profile.Mark.Kind.SITE ? Ink.THIN : Ink.DASHED);
+        g.setColor(Theme.MARK);
+        g.setStroke(mark.kind() == Profile.Mark.Kind.SITE ? Theme.THIN : Theme.HAIR);
         g.draw(new Line2D.Double(x, area.getY(), x, area.getMaxY()));
     }
 
@@ -130,13 +140,13 @@ final class ProfileMarks {
         double r = SYMBOL / 2;
         Shape shape = switch (kind) {
             case SITE -> triangle(x, y, r);
-            case TRIBUTARY -> new Ellipse2D.Double(x - r * 0.7, y - r * 0.7, 1.4 * r, 1.4 * r);
+            case TRIBUTARY -> new Ellipse2D.Double(x - r * 0.6, y - r * 0.6, 1.2 * r, 1.2 * r);
             case PLACE -> new Rectangle2D.Double(x - r * 0.85, y - r * 0.85, 1.7 * r, 1.7 * r);
         };
-        g.setColor(kind == Profile.Mark.Kind.SITE ? Ink.TEXT : Color.WHITE);
+        g.setColor(kind == Profile.Mark.Kind.SITE ? Theme.TEXT : Color.WHITE);
         g.fill(shape);
-        g.setColor(Ink.TEXT);
-        g.setStroke(Ink.THIN);
+        g.setColor(Theme.TEXT);
+        g.setStroke(Theme.THIN);
         g.draw(shape);
     }
 
@@ -151,10 +161,5 @@ final class ProfileMarks {
 
     private double x(double kilometers) {
         return area.getX() + area.getWidth() * kilometers / profile.length();
-    }
-
-    private double y(double value) {
-        double part = (Math.log10(decades.drawn(value)) - decades.lowest()) / (decades.highest() - decades.lowest());
-        return area.getMaxY() - part * area.getHeight();
     }
 }

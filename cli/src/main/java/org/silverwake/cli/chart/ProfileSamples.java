@@ -47,12 +47,12 @@ final class ProfileSamples {
             }
         }
         int omitted = 0;
-        Font font = text.regular(NAME_SIZE);
+        Font font = Theme.regular(NAME_SIZE);
         for (Profile.Sample sample : profile.samples()) {
             Optional<Rectangle2D> room = room(sample, text.width(sample.name(), font), taken);
             room.ifPresent(box -> {
                 taken.add(box);
-                text.drawOver(sample.name(), font, box.getX(), box.getMaxY() - 2, 0);
+                text.drawOver(sample.name(), font, box.getX(), box.getMaxY() - 2, false);
             });
             omitted += room.isEmpty() ? 1 : 0;
         }
@@ -77,8 +77,8 @@ final class ProfileSamples {
 
     /** The mark of a kind around a place on the page. */
     static void sign(Graphics2D g, Profile.Sample.Kind kind, double x, double y, double arrow) {
-        g.setStroke(Ink.SAMPLE);
-        g.setColor(Ink.TEXT);
+        g.setStroke(Theme.SAMPLE);
+        g.setColor(Theme.TEXT);
         if (kind != Profile.Sample.Kind.VALUE) {
             double way = kind == Profile.Sample.Kind.BELOW ? 1 : -1;
             double from = y + way * SIZE / 2;
@@ -89,12 +89,12 @@ final class ProfileSamples {
         }
         Path2D bottle = bottle(x, y);
         g.setColor(Color.WHITE);
-        g.setStroke(Ink.EDGE);
+        g.setStroke(Theme.EDGE);
         g.draw(bottle);
-        g.setStroke(Ink.SAMPLE);
-        g.setColor(kind == Profile.Sample.Kind.VALUE ? Ink.TEXT : Color.WHITE);
+        g.setStroke(Theme.SAMPLE);
+        g.setColor(kind == Profile.Sample.Kind.VALUE ? Theme.TEXT : Color.WHITE);
         g.fill(bottle);
-        g.setColor(Ink.TEXT);
+        g.setColor(Theme.TEXT);
         g.draw(bottle);
     }
 
@@ -118,8 +118,6 @@ final class ProfileSamples {
     }
 
     private double y(Profile.Sample sample) {
-        double part =
-                (Math.log10(decades.drawn(sample.value())) - decades.lowest()) / (decades.highest() - decades.lowest());
-        return area.getMaxY() - part * area.getHeight();
+        return decades.y(sample.value(), area);
     }
 }

@@ -28,15 +28,6 @@ public record ReachStack(Profile frame, List<Layer> layers, List<Panel> panels) 
         public Panel {
             stretches = stretches.stream().map(List::copyOf).toList();
         }
-
-        /** Amount of a layer at the last point, in the frame's unit; 0 where there is none. */
-        double last(int layer) {
-            if (stretches.isEmpty()) {
-                return 0;
-            }
-            List<Point> points = stretches.get(stretches.size() - 1);
-            return points.get(points.size() - 1).amounts().get(layer);
-        }
     }
 
     /** Amounts of the layers at one distance [km], in the frame's unit, each at least 0. */

@@ -49,7 +49,7 @@ public final class CompareCommand implements Callable<Integer> {
     private boolean withoutSites;
 
     @Mixin
-    private FormatsOption maps;
+    private FormatsOption pictures;
 
     @Spec
     private CommandSpec spec;
@@ -69,7 +69,7 @@ public final class CompareCommand implements Callable<Integer> {
             }
             Comparison comparison = Comparison.of(scenarios, outcomes);
             CompareTables.write(comparison, folder.path().resolve("tables"));
-            ComparePictures.draw(comparison, folder.path(), maps.formats(), withoutSites);
+            ComparePictures.draw(comparison, folder.path(), pictures.formats(), withoutSites);
             folder.complete();
             CompareSummary.print(comparison, print);
             print.println("written to " + target);

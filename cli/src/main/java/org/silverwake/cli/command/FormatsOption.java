@@ -12,7 +12,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
-/** As which kinds of files maps are written. */
+/** As which kinds of files maps and charts are written. */
 final class FormatsOption {
     @Option(
             names = "--formats",
@@ -20,7 +20,8 @@ final class FormatsOption {
             split = ",",
             defaultValue = "png",
             converter = Format.class,
-            description = "What maps are written as, one or more of png, svg, pdf with commas between (default png).")
+            description =
+                    "What maps and charts are written as, one or more of png, svg, pdf with commas between (default png).")
     private Set<MapFormat> formats = new LinkedHashSet<>();
 
     Set<MapFormat> formats() {
@@ -33,7 +34,7 @@ final class FormatsOption {
         public MapFormat convert(String word) {
             return MapFormat.of(word)
                     .orElseThrow(() -> new TypeConversionException(
-                            "\"" + word.strip() + "\" is not a kind of map file; give one or more of "
+                            "\"" + word.strip() + "\" is not a kind of picture file; give one or more of "
                                     + Arrays.stream(MapFormat.values())
                                             .map(MapFormat::ending)
                                             .collect(Collectors.joining(", "))));

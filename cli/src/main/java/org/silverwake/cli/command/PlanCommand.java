@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.silverwake.cli.report.MapFiles;
 import org.silverwake.cli.report.PlanPictures;
 import org.silverwake.cli.report.PlanSummary;
 import org.silverwake.cli.report.PlanTables;
@@ -16,6 +17,7 @@ import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.PlanRun;
 import org.silverwake.cli.run.Planned;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -64,6 +66,9 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Where results go (default out/<scenario>-plan).")
     private Optional<Path> out;
 
+    @Mixin
+    private FormatsOption pictures;
+
     @Spec
     private CommandSpec spec;
 
@@ -75,7 +80,7 @@ public final class PlanCommand implements Callable<Integer> {
         try {
             Planned planned = PlanRun.run(scenario, new PlanRun.Asked(at, guidelines, states, inPart), step -> {});
             PlanTables.write(planned, folder.path().resolve("tables"));
-            PlanPictures.draw(planned, folder.path().resolve("budgets.png"));
+            PlanPictures.draw(planned, new MapFiles(folder.path(), pictures.formats()));
             RunRecord.write(planned.outcome(), Silverwake.VERSION, folder.path().resolve("run.json"));
             folder.complete();
             PlanSummary.print(planned, target, print);

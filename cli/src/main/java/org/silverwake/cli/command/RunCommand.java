@@ -68,7 +68,7 @@ public final class RunCommand implements Callable<Integer> {
     private Set<MapFormat> sheets = new LinkedHashSet<>();
 
     @Mixin
-    private FormatsOption maps;
+    private FormatsOption pictures;
 
     @Spec
     private CommandSpec spec;
@@ -88,14 +88,16 @@ public final class RunCommand implements Callable<Integer> {
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
-            Maps.draw(outcome, new MapFiles(folder.path().resolve("maps"), maps.formats()), all, withoutSites);
+            MapFiles files = new MapFiles(folder.path().resolve("maps"), pictures.formats());
+            Maps.draw(outcome, files, all, withoutSites);
             watch.step("draw profiles");
-            Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
-            FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
+            MapFiles profiles = files.in(folder.path().resolve("profiles"));
+            Profiles.draw(outcome, profiles, withoutSites);
+            FormStacks.draw(outcome, profiles, withoutSites);
             watch.step("draw sheets");
             PrintedSheets.draw(outcome, folder.path().resolve("sheets"), sheets);
             watch.step("draw years");
-            YearsPictures.draw(outcome, folder.path().resolve("years"));
+            YearsPictures.draw(outcome, files.in(folder.path().resolve("years")));
             watch.step("write page");
             ReportPage.write(
                     outcome, withoutSites, Silverwake.VERSION, folder.path().resolve("report.html"));

@@ -3,9 +3,6 @@
 
 package org.silverwake.cli.compare;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,14 +19,12 @@ import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ProfileEnds;
 import org.silverwake.cli.scenario.Outputs;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Guideline;
 
 /** Pictures of a comparison: maps of each scenario in the same colors, maps of what changes, profiles with all scenarios. */
 public final class ComparePictures {
-    private static final double TITLE_SIZE = 12;
 
     private final Comparison comparison;
     private final boolean withSites;
@@ -45,14 +40,8 @@ public final class ComparePictures {
                 .anyMatch(s -> !s.outcome().scenario().sites().isEmpty());
         ComparePictures pictures = new ComparePictures(comparison, anySites && !withoutSites);
         MapFiles maps = new MapFiles(folder.resolve("maps"), formats);
-        try {
-            Files.createDirectories(maps.folder());
-            Files.createDirectories(folder.resolve("profiles"));
-            pictures.changes(maps);
-            pictures.profiles(folder.resolve("profiles"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        pictures.changes(maps);
+        pictures.profiles(maps.in(folder.resolve("profiles")));
         for (int k = 0; k < comparison.scenarios().size(); k++) {
             Maps.draw(
                     comparison.scenarios().get(k).outcome(),
@@ -91,16 +80,15 @@ public final class ComparePictures {
         }
     }
 
-    private void profiles(Path folder) throws IOException {
-        ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
+    private void profiles(MapFiles files) {
         Outcome first = comparison.first();
         for (Outputs.Profile wanted : first.scenario().outputs().profiles()) {
             for (int s = 0; s < first.scenario().states().size(); s++) {
-                Optional<ScenarioProfile> profile = profile(wanted, s);
-                if (profile.isPresent()) {
-                    String state = first.scenario().states().get(s).name();
-                    chart.write(profile.get(), folder.resolve(Profiles.fileName(wanted.name()) + "-" + state + ".png"));
-                }
+                String state = first.scenario().states().get(s).name();
+                profile(wanted, s)
+                        .ifPresent(shown -> files.each(
+                                Profiles.fileName(wanted.name()) + "-" + state,
+                                file -> ProfileChart.write(shown, file)));
             }
         }
     }

@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +13,6 @@ import org.silverwake.cli.chart.ReachStackChart;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -28,7 +23,6 @@ import org.silverwake.model.transport.SteadyResult;
  * point, by form, in each flow state; with the bed where it is modelled, else in both bounds on one page.
  */
 public final class FormStacks {
-    private static final double TITLE_SIZE = 12;
     private static final double MILLIGRAMS_PER_DAY = 86_400e6;
     private static final double THOUSAND = 1000;
     private static final int BACKGROUND = 0;
@@ -46,32 +40,26 @@ public final class FormStacks {
         this.withSites = withSites;
     }
 
-    /** Draws all into a folder, with or without single sites. */
-    public static void draw(Outcome outcome, Path folder, boolean withoutSites) {
+    /** Draws all, with or without single sites. */
+    public static void draw(Outcome outcome, MapFiles files, boolean withoutSites) {
         if (outcome.result().input().layout().forms().isEmpty()) {
             return;
         }
         FormStacks stacks = new FormStacks(
                 outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
-        ReachStackChart chart = new ReachStackChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
-        try {
-            Files.createDirectories(folder);
-            for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
-                Along along = new Along(outcome, stacks.withSites, RiverPath.of(outcome, wanted));
-                for (int s = 0; s < outcome.scenario().states().size(); s++) {
-                    for (int v = 0; v < outcome.result().variants(); v++) {
-                        String name = wanted.name() + " forms "
-                                + outcome.scenario().states().get(s).name()
-                                + (outcome.result().variants() > 1
-                                        ? " " + Words.variant(outcome.result().input(), v)
-                                        : "");
-                        chart.write(
-                                stacks.stack(wanted, along, s, v), folder.resolve(Profiles.fileName(name) + ".png"));
-                    }
+        for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
+            Along along = new Along(outcome, stacks.withSites, RiverPath.of(outcome, wanted));
+            for (int s = 0; s < outcome.scenario().states().size(); s++) {
+                for (int v = 0; v < outcome.result().variants(); v++) {
+                    ReachStack stack = stacks.stack(wanted, along, s, v);
+                    String name = wanted.name() + " forms "
+                            + outcome.scenario().states().get(s).name()
+                            + (outcome.result().variants() > 1
+                                    ? " " + Words.variant(outcome.result().input(), v)
+                                    : "");
+                    files.each(Profiles.fileName(name), file -> ReachStackChart.write(stack, file));
                 }
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

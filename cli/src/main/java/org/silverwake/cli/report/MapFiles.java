@@ -8,16 +8,17 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.geo.map.MapSheet;
 
 /**
- * Where maps go, and as which kinds of files.
+ * Where maps or charts go, and as which kinds of files.
  *
- * @param folder made when the first map is drawn
- * @param formats each map is written once in each
+ * @param folder made when the first is drawn
+ * @param formats each is written once in each
  */
 public record MapFiles(Path folder, Set<MapFormat> formats) {
     /** Copies. */
@@ -32,6 +33,11 @@ public record MapFiles(Path folder, Set<MapFormat> formats) {
 
     /** Draws a map; its name is without ending. */
     public void draw(RiverMap map, MapSheet sheet, String name) {
+        each(name, file -> ConcentrationMap.draw(map, sheet, file));
+    }
+
+    /** Draws something once in each format; its name is without ending. */
+    public void each(String name, Consumer<Path> drawing) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -39,7 +45,7 @@ public record MapFiles(Path folder, Set<MapFormat> formats) {
         }
         for (MapFormat format : MapFormat.values()) {
             if (formats.contains(format)) {
-                ConcentrationMap.draw(map, sheet, folder.resolve(name + "." + format.ending()));
+                drawing.accept(folder.resolve(name + "." + format.ending()));
             }
         }
     }

@@ -3,25 +3,18 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.silverwake.cli.chart.BudgetChart;
 import org.silverwake.cli.chart.BudgetCurve;
 import org.silverwake.cli.run.Planned;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.planning.CostPoint;
 
 /** What each budget buys, as a picture. */
 public final class PlanPictures {
-    private static final double TITLE_SIZE = 12;
-
     private PlanPictures() {}
 
     /** Draws it. */
-    public static void draw(Planned planned, Path file) {
+    public static void draw(Planned planned, MapFiles files) {
         var project = planned.outcome().scenario().project();
         String money = planned.outcome().scenario().fieldNotes().currency();
         List<CostPoint> kilograms = planned.curve().mostKilograms();
@@ -36,16 +29,11 @@ public final class PlanPictures {
                                 "mercury kept out of the river, at most [kg a year]",
                                 kilograms.stream().map(CostPoint::kilograms).toList()),
                         new BudgetCurve.Panel(
-                                "values met at places, at most, of "
-                                        + planned.held().size(),
+                                "values met at places, at most [number of "
+                                        + planned.held().size() + "]",
                                 limits.stream().map(p -> (double) p.limitsMet()).toList())),
                 "A screening from a model, not a finding of safety. Costs are the scenario's.",
                 project.preparedBy() + ", " + project.date());
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            new BudgetChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE)).write(curve, file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        files.each("budgets", file -> BudgetChart.write(curve, file));
     }
 }

@@ -12,6 +12,7 @@ import org.silverwake.cli.chart.Profile.GuidelineValue;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs.ShownForm;
 import org.silverwake.cli.scenario.Outputs.ShownMedium;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.model.sample.Finding;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Fraction;
@@ -34,6 +35,7 @@ import org.silverwake.model.transport.SteadyResult;
  */
 record ProfileView(SampledPart part, String quantity, boolean filtered, boolean methyl, boolean compared) {
     private static final double NANOGRAMS_PER_LITER = 1e9;
+    private static final int DIGITS = 3;
 
     /** The substance and fraction of the guideline drawn, else total mercury of whole water. */
     static ProfileView shown(Outcome outcome) {
@@ -52,6 +54,11 @@ record ProfileView(SampledPart part, String quantity, boolean filtered, boolean 
                 water.filter(g -> g.observable().substance() == Substance.METHYLMERCURY)
                         .isPresent(),
                 true);
+    }
+
+    /** All mercury of whole water. */
+    static ProfileView ofWhole() {
+        return new ProfileView(SteadyResult.Fraction.WHOLE, "whole total Hg in surface water", false, false, true);
     }
 
     /** A form of mercury in water. */
@@ -85,7 +92,7 @@ record ProfileView(SampledPart part, String quantity, boolean filtered, boolean 
             if (same) {
                 values.add(new GuidelineValue(
                         guideline.displayName(),
-                        guideline.printed() + ", "
+                        Numbers.shown(guideline.value() * NANOGRAMS_PER_LITER, DIGITS) + " ng/L, "
                                 + guideline.observable().substance().word()
                                 + ", for the "
                                 + guideline.observable().averaging().words().split(",")[0],

@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,7 +13,6 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.Fonts;
 import org.silverwake.model.transport.Bound;
 import org.silverwake.model.transport.StateSolution;
 import org.silverwake.model.transport.StateSolution.Place;
@@ -29,7 +24,6 @@ import org.silverwake.model.transport.SteadyResult;
  */
 public final class Profiles {
     private static final double NANOGRAMS_PER_LITER = 1e9;
-    private static final double TITLE_SIZE = 12;
 
     private final Outcome outcome;
     private final SteadyResult result;
@@ -42,34 +36,28 @@ public final class Profiles {
     }
 
     /** Draws all, with or without single sites. */
-    public static void draw(Outcome outcome, Path folder, boolean withoutSites) {
+    public static void draw(Outcome outcome, MapFiles files, boolean withoutSites) {
         boolean withSites = !withoutSites && !outcome.scenario().sites().isEmpty();
         Profiles profiles = new Profiles(outcome, withSites);
         ProfileView shown = ProfileView.shown(outcome);
         List<FormValues> forms = FormValues.asked(outcome);
-        ProfileChart chart = new ProfileChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
-        try {
-            Files.createDirectories(folder);
-            for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
-                Along along = new Along(outcome, withSites, RiverPath.of(outcome, wanted));
-                for (int s = 0; s < outcome.scenario().states().size(); s++) {
-                    String name = fileName(wanted.name()) + "-"
-                            + outcome.scenario().states().get(s).name() + ".png";
-                    chart.write(profiles.ofWater(wanted, along, shown, s), folder.resolve(name));
-                }
-                for (FormValues values : forms) {
-                    for (int s : values.states()) {
-                        String name = fileName(wanted.name()) + "-" + FormMaps.fileName(outcome, values, s) + ".png";
-                        chart.write(
-                                values.isOfWater()
-                                        ? profiles.ofWater(wanted, along, ProfileView.of(values), s)
-                                        : profiles.ofSolids(wanted, along, values, s),
-                                folder.resolve(name));
-                    }
+        for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
+            Along along = new Along(outcome, withSites, RiverPath.of(outcome, wanted));
+            for (int s = 0; s < outcome.scenario().states().size(); s++) {
+                Profile profile = profiles.ofWater(wanted, along, shown, s);
+                String name = fileName(wanted.name()) + "-"
+                        + outcome.scenario().states().get(s).name();
+                files.each(name, file -> ProfileChart.write(profile, file));
+            }
+            for (FormValues values : forms) {
+                for (int s : values.states()) {
+                    Profile profile = values.isOfWater()
+                            ? profiles.ofWater(wanted, along, ProfileView.of(values), s)
+                            : profiles.ofSolids(wanted, along, values, s);
+                    String name = fileName(wanted.name()) + "-" + FormMaps.fileName(outcome, values, s);
+                    files.each(name, file -> ProfileChart.write(profile, file));
                 }
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,11 +16,9 @@ import org.silverwake.cli.run.SharedValue;
 import org.silverwake.cli.run.SharedValue.What;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
-import org.silverwake.geo.map.Fonts;
 
 /** A picture for each place: the highest estimates of its water and bed, each divided among sites and background. */
 public final class ShareCharts {
-    private static final double TITLE_SIZE = 12;
     /** A site with less than this of every value shown goes with the others [-]. */
     private static final double SMALL = 0.02;
 
@@ -38,21 +32,17 @@ public final class ShareCharts {
         this.scenario = apportioned.outcome().scenario();
     }
 
-    /** Draws all into a folder; places with neither water nor bed have none. */
-    public static void draw(Apportioned apportioned, Path folder) {
+    /** Draws all; places with neither water nor bed have none. */
+    public static void draw(Apportioned apportioned, MapFiles files) {
         ShareCharts charts = new ShareCharts(apportioned);
-        ShareBarsChart chart = new ShareBarsChart(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
-        try {
-            Files.createDirectories(folder);
-            for (int place : apportioned.places()) {
-                List<SharedValue> shown = apportioned.shown(place);
-                if (!shown.isEmpty()) {
-                    String name = Profiles.fileName(SharedWords.place(apportioned, place));
-                    chart.write(charts.bars(place, shown), folder.resolve(name + ".png"));
-                }
+        for (int place : apportioned.places()) {
+            List<SharedValue> shown = apportioned.shown(place);
+            if (!shown.isEmpty()) {
+                ShareBars bars = charts.bars(place, shown);
+                files.each(
+                        Profiles.fileName(SharedWords.place(apportioned, place)),
+                        file -> ShareBarsChart.write(bars, file));
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 

@@ -3,10 +3,6 @@
 
 package org.silverwake.cli.report;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -20,7 +16,7 @@ import org.silverwake.cli.chart.YearStack;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
-import org.silverwake.geo.map.Fonts;
+import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.fish.TrophicLevel;
 import org.silverwake.model.screening.Averaging;
@@ -33,7 +29,7 @@ import org.silverwake.model.transport.YearsResult.Whereabouts;
 public final class YearsPictures {
     private static final double NANOGRAMS_PER_LITER = 1e9;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
-    private static final double TITLE_SIZE = 12;
+    private static final int DIGITS = 3;
     private static final String CAUTION =
             "A screening from a model, not a finding of safety. The estimate may be wrong by the"
                     + " stated factor, and times with it. Fish advice is the health authority's.";
@@ -46,29 +42,23 @@ public final class YearsPictures {
         this.run = run;
     }
 
-    /** Draws all into a folder; nothing where the scenario has no history. */
-    public static void draw(Outcome outcome, Path folder) {
+    /** Draws all; nothing where the scenario has no history. */
+    public static void draw(Outcome outcome, MapFiles files) {
         if (outcome.years().isEmpty()) {
             return;
         }
         YearsPictures pictures = new YearsPictures(outcome, outcome.years().get());
-        YearCharts charts = new YearCharts(Fonts.regular(TITLE_SIZE), Fonts.bold(TITLE_SIZE));
-        try {
-            Files.createDirectories(folder);
-            for (PlacedPoint place : outcome.basin().points("place")) {
-                charts.write(
-                        pictures.course(place),
-                        folder.resolve(Profiles.fileName(place.request().name()) + ".png"));
-            }
-            int variants = outcome.result().variants();
-            for (int v = 0; v < variants; v++) {
-                String name = variants == 1
-                        ? "whereabouts"
-                        : "whereabouts-" + Words.variant(outcome.result().input(), v);
-                charts.write(pictures.stack(v), folder.resolve(Profiles.fileName(name) + ".png"));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        for (PlacedPoint place : outcome.basin().points("place")) {
+            YearCourse course = pictures.course(place);
+            files.each(Profiles.fileName(place.request().name()), file -> YearCharts.write(course, file));
+        }
+        int variants = outcome.result().variants();
+        for (int v = 0; v < variants; v++) {
+            YearStack stack = pictures.stack(v);
+            String name = variants == 1
+                    ? "whereabouts"
+                    : "whereabouts-" + Words.variant(outcome.result().input(), v);
+            files.each(Profiles.fileName(name), file -> YearCharts.write(stack, file));
         }
     }
 
@@ -145,7 +135,10 @@ public final class YearsPictures {
                         .mapToObj(year -> band.high(year, reach) * factor)
                         .toList(),
                 guideline.stream()
-                        .map(g -> new GuidelineValue(g.displayName(), g.printed(), g.value() * factor))
+                        .map(g -> new GuidelineValue(
+                                g.displayName(),
+                                Numbers.shown(g.value() * factor, DIGITS) + " " + unit,
+                                g.value() * factor))
                         .toList());
     }
 

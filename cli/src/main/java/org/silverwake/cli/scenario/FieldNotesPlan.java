@@ -43,6 +43,11 @@ public record FieldNotesPlan(
         inForce = List.copyOf(inForce);
     }
 
+    /** The same with the river run at another level. */
+    public FieldNotesPlan at(Spread.Level other) {
+        return new FieldNotesPlan(sites, noted, other, practices, inForce, year, prices, currency);
+    }
+
     /** Between a practice and the site or group at which alone it is in force. */
     static final String AT = " at ";
 

@@ -66,10 +66,10 @@ class LabelRoomTest {
     /** By hand: two blocks of 10 that both want the center 50 stand at 45 and, one gap of 2 lower, at 57. */
     @Test
     void blocksAreSpread() {
-        double[] tops = GuidelineLabels.spread(new double[] {50, 50}, new double[] {10, 10}, 2, 0, 100);
+        double[] tops = EndLabels.spread(new double[] {50, 50}, new double[] {10, 10}, 2, 0, 100);
         assertThat(tops[0]).isCloseTo(45, within(ROUNDING));
         assertThat(tops[1]).isCloseTo(57, within(ROUNDING));
-        double[] low = GuidelineLabels.spread(new double[] {95, 99}, new double[] {10, 10}, 2, 0, 100);
+        double[] low = EndLabels.spread(new double[] {95, 99}, new double[] {10, 10}, 2, 0, 100);
         assertThat(low[0]).isCloseTo(78, within(ROUNDING));
         assertThat(low[1]).isCloseTo(90, within(ROUNDING));
     }

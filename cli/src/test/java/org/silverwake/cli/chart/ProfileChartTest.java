@@ -7,11 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.Color;
-import java.awt.Font;
-import java.awt.FontFormatException;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,19 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 class ProfileChartTest {
     private static final Path LEFT_FOR_EYES = Path.of("target", "charts");
 
-    private static Font font(String name) throws IOException {
-        try (InputStream in =
-                ProfileChartTest.class.getResourceAsStream("/net/sf/jasperreports/fonts/dejavu/" + name)) {
-            return Font.createFont(Font.TRUETYPE_FONT, in);
-        } catch (FontFormatException e) {
-            throw new IOException(e);
-        }
-    }
-
-    private static ProfileChart chart() throws IOException {
-        return new ProfileChart(font("DejaVuSans.ttf"), font("DejaVuSans-Bold.ttf"));
-    }
-
     private static Profile.Stretch stretch(double from, double to, double high, double decay) {
         List<Profile.Point> points = new ArrayList<>();
         for (double x = from; x <= to; x += 2) {
@@ -48,7 +32,7 @@ class ProfileChartTest {
         return new Profile.Stretch(points);
     }
 
-    private static Profile crowded() {
+    static Profile crowded() {
         return new Profile(
                 "Lantern main stem, from Upper Lamp to the sea",
                 "mean over the year; the wet season is the worst flow state",
@@ -99,7 +83,7 @@ class ProfileChartTest {
     @Test
     void sizeAndResolution(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("p.png");
-        chart().write(crowded(), file);
+        ProfileChart.write(crowded(), file);
         BufferedImage image = ImageIO.read(file.toFile());
         assertThat(image.getWidth()).isEqualTo(2400);
         assertThat(image.getHeight()).isEqualTo(1500);
@@ -117,10 +101,10 @@ class ProfileChartTest {
         Files.createDirectories(LEFT_FOR_EYES);
         Path first = LEFT_FOR_EYES.resolve("crowded.png");
         Path second = LEFT_FOR_EYES.resolve("crowded-again.png");
-        assertThat(chart().write(crowded(), first)).isZero();
-        chart().write(crowded(), second);
+        assertThat(ProfileChart.write(crowded(), first)).isZero();
+        ProfileChart.write(crowded(), second);
         assertThat(Files.readAllBytes(second)).isEqualTo(Files.readAllBytes(first));
-        chart().write(plain(), LEFT_FOR_EYES.resolve("plain.png"));
+        ProfileChart.write(plain(), LEFT_FOR_EYES.resolve("plain.png"));
     }
 
     /** Hues from 75 to 165 degrees are what people call green. */
@@ -128,7 +112,7 @@ class ProfileChartTest {
     void nothingIsGreen() throws IOException {
         Files.createDirectories(LEFT_FOR_EYES);
         Path file = LEFT_FOR_EYES.resolve("hues.png");
-        chart().write(crowded(), file);
+        ProfileChart.write(crowded(), file);
         BufferedImage image = ImageIO.read(file.toFile());
         assertThat(greenPixels(image)).isZero();
         image.setRGB(0, 0, 0x2E8B57);
@@ -175,12 +159,13 @@ class ProfileChartTest {
                 new Profile.Sample(50, 2, Profile.Sample.Kind.BELOW, "W-3"),
                 new Profile.Sample(90, 40, Profile.Sample.Kind.ABOVE, "W-4"),
                 new Profile.Sample(129, 5, Profile.Sample.Kind.VALUE, "W-5")));
-        assertThat(chart().write(profile, LEFT_FOR_EYES.resolve("samples.png"))).isZero();
+        assertThat(ProfileChart.write(profile, LEFT_FOR_EYES.resolve("samples.png")))
+                .isZero();
         assertThat(Decades.of(withSamples(List.of(new Profile.Sample(20, 0.3, Profile.Sample.Kind.BELOW, "W-6")))))
                 .isEqualTo(new Decades(-1, 3));
         List<Profile.Sample> heap =
                 java.util.Collections.nCopies(6, new Profile.Sample(20, 300, Profile.Sample.Kind.VALUE, "W-7"));
-        assertThat(chart().write(withSamples(heap), LEFT_FOR_EYES.resolve("heap.png")))
+        assertThat(ProfileChart.write(withSamples(heap), LEFT_FOR_EYES.resolve("heap.png")))
                 .isEqualTo(2);
     }
 
@@ -231,7 +216,7 @@ class ProfileChartTest {
                 "2026-11-25");
         assertThat(many.gaps()).containsExactly(new Profile.Gap(240, 260, "no water"));
         Files.createDirectories(LEFT_FOR_EYES);
-        assertThat(chart().write(many, LEFT_FOR_EYES.resolve("many.png"))).isBetween(1, 12);
+        assertThat(ProfileChart.write(many, LEFT_FOR_EYES.resolve("many.png"))).isBetween(1, 12);
     }
 
     @Test

@@ -99,6 +99,21 @@ public record SiteRelease(
         return with(other, solids, water);
     }
 
+    /** The same mercury at the place of another release, with that one's name, solids and water. */
+    public SiteRelease withCarriersOf(SiteRelease other) {
+        return new SiteRelease(
+                other.name,
+                other.reach,
+                mercury,
+                exchangeableShare,
+                classShares,
+                other.solids,
+                other.water,
+                other.atBank,
+                furtherShares,
+                moreExtremes);
+    }
+
     /** The same site closed: neither mercury nor solids nor water. Its place stays, and so do the extremes of its split. */
     public SiteRelease closed() {
         return with(times(mercury, 0), times(solids, 0), times(water, 0));
