@@ -92,8 +92,8 @@ class LanternGroundTest {
         road("Ember Track", 4, -19.8737, -30.0494, -19.86, -29.98, -19.8195, -29.9126, -19.7636, -29.8811);
         road("Clay Track", 5, -20.0702, -30.0276, -20.04, -29.98, -20.0149, -29.9432, -20.0, -29.88, -20.03, -29.85);
         files.put("roads.geojson", collected());
-        area("Mirror Tarn", 11, -20.262, -30.096, 0.012);
-        area("Still Tarn", 12, -19.70, -29.985, 0.011);
+        area("Mirror Tarn", 11, -20.28, -29.848, 0.015);
+        area("Still Tarn", 12, -19.70, -29.985, 0.005);
         files.put("lakes.geojson", collected());
         area("Lucernhaven", 21, -20.362, -30.026, 0.012);
         area("Mwangurobe", 22, -20.069, -30.022, 0.008);
