@@ -11,8 +11,9 @@ import java.util.Map;
  *
  * @param kinds legend of each kind of layer; of {@link BackdropLayer.Kind#OTHER} the layer's own name is used
  * @param relief legend of shaded slopes; {0} is what heights were multiplied by
- * @param onFoot beside the scale bar; {0} is a length, {1} a time
- * @param byBoat beside the scale bar; {0} is a length, {1} a time
+ * @param straight beside the scale bar; {0} is a length, {1} the times it takes
+ * @param onFoot {0} is a time
+ * @param byBoat {0} is a time
  * @param longer beside the scale bar: that ways are longer than straight lines
  * @param hours a time; {0} is hours
  * @param minutes a time; {0} is minutes
@@ -22,6 +23,7 @@ import java.util.Map;
 public record GroundWords(
         Map<BackdropLayer.Kind, String> kinds,
         String relief,
+        String straight,
         String onFoot,
         String byBoat,
         String longer,
@@ -50,8 +52,9 @@ public record GroundWords(
         return new GroundWords(
                 kinds,
                 "Slopes, lit from the northwest, heights x {0}",
-                "{0} in a straight line: about {1} on foot.",
-                "{0} in a straight line: about {1} by boat.",
+                "{0} in a straight line: about {1}.",
+                "{0} on foot",
+                "{0} by boat",
                 "Paths and rivers wind: the way is longer.",
                 "{0} h",
                 "{0} min",

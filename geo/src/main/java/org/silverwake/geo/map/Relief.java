@@ -19,12 +19,15 @@ import org.silverwake.geo.terrain.ElevationModel;
 import org.silverwake.geo.terrain.HillShade;
 
 /**
- * Slopes under a map, as an image: gray from paper white in full light to a lightness L* of 80 in full shade (CIE 1976), so that lines keep their
+ * Slopes under a map, as an image: gray from paper white in full light, by nearly white on level ground, to a lightness L* of 80 in full shade (CIE 1976), so that lines keep their
  * contrast and a copy stays clean; transparent where there is no height. The image of the map drawn last is kept, as the maps of a run mostly show the same land.
  */
 public final class Relief {
     /** Lightness in full shade, CIE 1976 L* [-]; chosen. */
     private static final double DARKEST = 80;
+
+    /** Lightness of level ground, CIE 1976 L* [-], chosen: a copier still leaves it white. */
+    private static final double LEVEL_GROUND = 97;
 
     private static final double WHITE = 100;
     /** Numbers along the longer side of the land looked at [-]: an A4 map is some 1,000 wide at 150 dots per inch, the land some 2 times as wide. */
@@ -149,11 +152,15 @@ public final class Relief {
         }
     }
 
-    /** Gray of each shade: lightness rises evenly with it. CIE 15:2004 and IEC 61966-2-1. */
+    /** Gray of each shade: lightness rises evenly with it up to level ground, and evenly from there on. CIE 15:2004 and IEC 61966-2-1. */
     private static int[] grays() {
         int[] grays = new int[LEVELS];
+        double level = Math.sin(Math.toRadians(HillShade.ALTITUDE));
         for (int k = 0; k < LEVELS; k++) {
-            double lightness = DARKEST + (WHITE - DARKEST) * k / (LEVELS - 1);
+            double shade = (double) k / (LEVELS - 1);
+            double lightness = shade < level
+                    ? DARKEST + (LEVEL_GROUND - DARKEST) * shade / level
+                    : LEVEL_GROUND + (WHITE - LEVEL_GROUND) * (shade - level) / (1 - level);
             double luminance = Math.pow((lightness + 16) / 116, 3);
             double signal = 1.055 * Math.pow(luminance, 1 / 2.4) - 0.055;
             int gray = (int) Math.round(255 * signal);

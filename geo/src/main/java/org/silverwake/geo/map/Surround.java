@@ -21,7 +21,7 @@ final class Surround {
     private static final Color INK = Color.decode(MapStyles.INK);
     private static final double[] STEPS = {1, 2, 5};
     private static final double KILOMETER = 1000;
-    private static final int MOST_LINES = 3;
+    private static final int MOST_LINES = 2;
     private static final double SMALLEST_NOTE = 6;
     private static final float NOTE_STEP = 0.25f;
 

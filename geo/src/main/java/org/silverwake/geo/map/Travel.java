@@ -3,8 +3,9 @@
 
 package org.silverwake.geo.map;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** How long the scale bar takes on foot and by boat, and that real ways take longer. */
 final class Travel {
@@ -22,20 +23,19 @@ final class Travel {
      * @param meters the same [m], above 0
      */
     static Optional<String> line(String length, double meters, Ground ground, GroundWords words) {
-        StringBuilder line = new StringBuilder();
-        append(line, words.onFoot(), length, meters, ground.walking(), words);
-        append(line, words.byBoat(), length, meters, ground.boat(), words);
-        return line.length() == 0
-                ? Optional.empty()
-                : Optional.of(line.append(words.longer()).toString());
-    }
-
-    private static void append(
-            StringBuilder line, String pattern, String length, double meters, OptionalDouble speed, GroundWords words) {
-        if (speed.isPresent()) {
-            line.append(pattern.replace("{0}", length).replace("{1}", time(meters / speed.getAsDouble(), words)))
-                    .append(' ');
+        List<String> times = new ArrayList<>();
+        if (ground.walking().isPresent()) {
+            double seconds = meters / ground.walking().getAsDouble();
+            times.add(words.onFoot().replace("{0}", time(seconds, words)));
         }
+        if (ground.boat().isPresent()) {
+            double seconds = meters / ground.boat().getAsDouble();
+            times.add(words.byBoat().replace("{0}", time(seconds, words)));
+        }
+        return times.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words.straight().replace("{0}", length).replace("{1}", String.join(", ", times)) + " "
+                        + words.longer());
     }
 
     /** A time [s] in words, rounded as one would say it. */

@@ -29,6 +29,8 @@ public final class HillShade {
     /** Exaggerations that there are [-]; beyond 20 times errors of heights would be drawn as hills. Chosen. */
     private static final double[] EXAGGERATIONS = {1, 1.5, 2, 3, 5, 7, 10, 15, 20};
 
+    private static final double HALF = 0.5;
+
     private final HeightGrid grid;
     private final double exaggeration;
     private final float[] shades;
@@ -177,16 +179,13 @@ public final class HillShade {
      *
      * @param column of {@link #toGrid}
      * @param row of {@link #toGrid}
-     * @return 0 to 1 [-]; NaN outside, and where the nearest has no height
+     * @return 0 to 1 [-]; NaN outside, and where those with height weigh less than half
      */
     public float at(double column, double row) {
         int left = (int) Math.floor(column);
         int top = (int) Math.floor(row);
         double right = column - left;
         double down = row - top;
-        if (Float.isNaN(single(left + (right < 0.5 ? 0 : 1), top + (down < 0.5 ? 0 : 1)))) {
-            return Float.NaN;
-        }
         double sum = 0;
         double weights = 0;
         for (int k = 0; k < 4; k++) {
@@ -197,7 +196,7 @@ public final class HillShade {
                 weights += weight;
             }
         }
-        return (float) (sum / weights);
+        return weights < HALF ? Float.NaN : (float) (sum / weights);
     }
 
     private float single(int column, int row) {
