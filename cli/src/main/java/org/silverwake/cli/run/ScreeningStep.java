@@ -196,6 +196,9 @@ final class ScreeningStep {
         Set<Measure> measures =
                 new LinkedHashSet<>(List.of(Measure.WHOLE_WATER, Measure.FILTERED_WATER, Measure.SUSPENDED_CONTENT));
         guidelines.forEach(g -> ReachValues.measure(g.observable(), carried).ifPresent(measures::add));
+        if (carried.contains(Substance.METHYLMERCURY)) {
+            measures.add(Measure.FILTERED_METHYL);
+        }
         measures.remove(Measure.SUSPENDED_SOLIDS);
         return measures;
     }

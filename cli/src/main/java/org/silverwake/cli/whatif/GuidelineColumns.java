@@ -84,10 +84,12 @@ final class GuidelineColumns {
         json.raw()
                 .writeNumberField(
                         "measure", measured.map(linear.measures()::indexOf).orElse(-1));
-        json.raw().writeBooleanField("linear", measured.filter(linear::isMoved).isPresent());
+        json.raw().writeBooleanField("linear", measured.filter(linear::follows).isPresent());
         json.text(
                 "reason",
-                measured.isPresent() ? measured.get().fixed() : Optional.of(NotAssessed.NOT_MODELLED.words()));
+                measured.isPresent()
+                        ? measured.flatMap(Measured::fixed).filter(why -> !linear.follows(measured.get()))
+                        : Optional.of(NotAssessed.NOT_MODELLED.words()));
         json.runs("leftOut", leftOut(guideline));
         doubt(observable.medium());
         nearBank(observable.substance());

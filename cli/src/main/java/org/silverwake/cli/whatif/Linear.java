@@ -5,6 +5,7 @@ package org.silverwake.cli.whatif;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.model.transport.MercuryPart;
@@ -22,6 +23,7 @@ final class Linear {
     private final List<BitSet> reached;
     private final List<Measured> measures;
     private final List<List<ValueSet>> sets;
+    private final Optional<FishRanges> fish;
 
     private Linear(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
         this.outcome = outcome;
@@ -41,6 +43,7 @@ final class Linear {
         this.contributions = found.stream().map(Found::contribution).toList();
         this.sets =
                 build.sets(all.background(), found.stream().map(Found::values).toList());
+        this.fish = FishRanges.of(this);
     }
 
     private record Found(Contribution contribution, List<float[][]> values) {}
@@ -88,6 +91,16 @@ final class Linear {
     /** Whether levers move a measure. */
     boolean isMoved(Measured measured) {
         return measured.fixed().isEmpty() && !contributors.isEmpty();
+    }
+
+    /** How fish follow the water; empty where they do not. */
+    Optional<FishRanges> fish() {
+        return contributors.isEmpty() ? Optional.empty() : fish;
+    }
+
+    /** Whether a measure follows the levers, fish by way of the water. */
+    boolean follows(Measured measured) {
+        return isMoved(measured) || measured.kind() == Measured.Kind.FISH && fish().isPresent();
     }
 
     /** Value sets of a measure. */

@@ -23,8 +23,9 @@ final class MeasureColumns {
                             "medium",
                             measured.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             json.raw().writeBooleanField("byState", measured.kind().isByState());
-            json.raw().writeBooleanField("linear", linear.isMoved(measured));
-            json.text("reason", measured.fixed());
+            json.raw().writeBooleanField("linear", linear.follows(measured));
+            json.text("reason", measured.fixed().filter(why -> !linear.follows(measured)));
+            fish(json, linear, measured, blocks);
             json.raw().writeArrayFieldStart("states");
             for (ValueSet set : linear.sets(m)) {
                 set(json, set, blocks);
@@ -33,6 +34,24 @@ final class MeasureColumns {
             json.raw().writeEndObject();
         }
         json.raw().writeEndArray();
+    }
+
+    /** How fish follow the water; null for what is none, and where they do not. */
+    private static void fish(DataJson json, Linear linear, Measured measured, Blocks blocks) throws IOException {
+        if (measured.kind() != Measured.Kind.FISH || linear.fish().isEmpty()) {
+            json.raw().writeNullField("fish");
+            return;
+        }
+        FishRanges fish = linear.fish().get();
+        json.raw().writeObjectFieldStart("fish");
+        json.raw().writeNumberField("measure", fish.measure());
+        json.raw().writeNumberField("low", fish.factors().low());
+        json.raw().writeNumberField("high", fish.factors().high());
+        json.raw().writeNumberField("background", fish.factors().background());
+        json.numbers("sizes", fish.sizes().size(), fish.sizes()::get);
+        json.numbers("reaches", fish.reaches().size(), fish.reaches()::get);
+        json.raw().writeNumberField("weights", blocks.of(fish.weights()));
+        json.raw().writeEndObject();
     }
 
     private static void set(DataJson json, ValueSet set, Blocks blocks) throws IOException {

@@ -53,6 +53,11 @@ record Measured(Kind kind, Optional<Measure> water, String words, Optional<Strin
                 .forEach(guideline -> of(outcome, guideline)
                         .filter(measured -> !all.contains(measured))
                         .ifPresent(all::add));
+        boolean fish = all.stream().anyMatch(measured -> measured.kind() == Kind.FISH);
+        Measured methyl = ofWater(outcome.result(), Measure.FILTERED_METHYL);
+        if (fish && FishRanges.isChain(outcome) && !all.contains(methyl)) {
+            all.add(methyl);
+        }
         if (all.isEmpty()) {
             all.add(ofWater(outcome.result(), Measure.WHOLE_WATER));
         }
@@ -75,9 +80,7 @@ record Measured(Kind kind, Optional<Measure> water, String words, Optional<Strin
                     Kind.FISH,
                     Optional.empty(),
                     "Hg in fish of trophic level 4",
-                    Optional.of(
-                            "fish answer to the methylmercury of all reaches within their range, and to fish that were"
-                                    + " measured; levers do not move them")));
+                    Optional.of(FishRanges.reason(outcome))));
         }
         return ReachValues.measure(guideline.observable(), carried).map(measure -> ofWater(outcome.result(), measure));
     }

@@ -76,6 +76,21 @@ class CasesTest {
         asFullRuns(outcome);
     }
 
+    /** Fish swim, so each answers to the water of its whole range. */
+    @Test
+    void fishFollowTheWater() {
+        Outcome outcome = comb().more(METHYL)
+                .more("bed: {active-layer: 1 cm, tau-ce: 4 Pa, methyl-ceiling: 1000000 ug/kg}\n")
+                .yaml("CCME-FW-iHg", "CCME-FW-iHg, USEPA-FISH-MeHg")
+                .run();
+        assertThat(office(outcome).items("measures")).anyMatch(measure -> measure.get("fish") != null);
+        asFullRuns(outcome);
+        PageModel shown = new PageModel(ReportData.json(outcome, Audience.PUBLIC, "test"));
+        assertThat(shown.items("measures"))
+                .filteredOn(measure -> measure.get("medium").equals("fish"))
+                .allSatisfy(measure -> assertThat(measure.get("linear")).isEqualTo(false));
+    }
+
     @Test
     void withAllWaysOfAveraging() {
         Outcome outcome = comb().yaml("USEPA-AL-chronic", "USEPA-AL-chronic, USEPA-AL-acute, BC-FW-Hg, ANZG-FW-95")

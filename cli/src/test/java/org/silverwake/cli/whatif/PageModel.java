@@ -109,6 +109,46 @@ final class PageModel {
 
     /** Low, high and background of every reach; NaN without a value. */
     double[][] values(int measure, int state) {
+        Map<?, ?> fish = map(items("measures").get(measure), "fish");
+        return fish == null ? ownValues(measure, state) : fish(fish, ownValues(measure, 0));
+    }
+
+    /** Fish from the water over the year, over their range; where they have no value as run they have none. */
+    private double[][] fish(Map<?, ?> fish, double[][] own) {
+        int n = reaches();
+        double[][] year = new double[3][n];
+        double[] shares = new double[n];
+        for (int s = 0; s < list(data, "states").size(); s++) {
+            double share = number(items("states").get(s).get("share"));
+            double[][] water = ownValues((Integer) fish.get("measure"), s);
+            for (int r = 0; r < n; r++) {
+                shares[r] += Double.isNaN(water[0][r]) ? 0 : share;
+                for (int which = 0; which < 3; which++) {
+                    year[which][r] += Double.isNaN(water[0][r]) ? 0 : share * water[which][r];
+                }
+            }
+        }
+        double[] factors = {number(fish.get("low")), number(fish.get("high")), number(fish.get("background"))};
+        float[] weights = blocks.get((Integer) fish.get("weights"));
+        int at = 0;
+        for (int r = 0; r < n; r++) {
+            double[] sums = new double[3];
+            for (int i = 0; i < (Integer) list(fish, "sizes").get(r); i++) {
+                int there = (Integer) list(fish, "reaches").get(at);
+                for (int which = 0; which < 3; which++) {
+                    sums[which] += weights[at] * year[which][there] / shares[there];
+                }
+                at++;
+            }
+            boolean none = Double.isNaN(own[0][r]);
+            for (int which = 0; which < 3; which++) {
+                own[which][r] = none ? Double.NaN : factors[which] * sums[which];
+            }
+        }
+        return own;
+    }
+
+    private double[][] ownValues(int measure, int state) {
         Map<?, ?> set =
                 (Map<?, ?>) list(items("measures").get(measure), "states").get(state);
         byte[] counts = Base64.getDecoder().decode((String) set.get("counts"));

@@ -186,6 +186,22 @@ public final class FishRun {
         return new FishContent(low * factor / spread, FishContent.middle(low, most) * factor, most * factor * spread);
     }
 
+    /**
+     * What the chain makes of methylmercury in filtered water over a fish's range: content over concentration [m3/kg].
+     *
+     * @param low of the low estimate of water, for that of fish
+     * @param high of the high estimates
+     * @param background of background, at the middle factor
+     */
+    public record Factors(double low, double high, double background) {}
+
+    /** The chain's factors for a level. */
+    public Factors factors(TrophicLevel level) {
+        double factor = level.factor(settings);
+        double spread = settings.value("fish.baf-factor");
+        return new Factors(factor / spread, factor * spread, factor);
+    }
+
     /** Number of reaches [-]. */
     int reachCount() {
         return river.reaches().size();

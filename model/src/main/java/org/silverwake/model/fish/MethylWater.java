@@ -7,10 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.model.screening.Averaging;
 import org.silverwake.model.screening.Averaging.StateValue;
-import org.silverwake.model.screening.Fraction;
-import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.ReachValues.Measure;
-import org.silverwake.model.screening.Substance;
 import org.silverwake.model.transport.SteadyResult;
 
 /**
@@ -22,7 +19,7 @@ import org.silverwake.model.transport.SteadyResult;
  * @param background background alone [kg/m3]
  */
 record MethylWater(List<Double> low, List<Double> high, List<Double> background) {
-    private static final Measure METHYL = new Measure(Medium.SURFACE_WATER, Substance.METHYLMERCURY, Fraction.FILTERED);
+    private static final Measure METHYL = Measure.FILTERED_METHYL;
 
     MethylWater {
         low = List.copyOf(low);

@@ -75,6 +75,10 @@ public final class ReachValues {
         public static final Measure SUSPENDED_CONTENT =
                 new Measure(Medium.SUSPENDED_SOLIDS, Substance.TOTAL_MERCURY, Fraction.NONE);
 
+        /** Methylmercury of filtered water, from which fish have theirs [kg/m3]; where it is carried. */
+        public static final Measure FILTERED_METHYL =
+                new Measure(Medium.SURFACE_WATER, Substance.METHYLMERCURY, Fraction.FILTERED);
+
         /** Suspended solids themselves [kg/m3]. */
         public static final Measure SUSPENDED_SOLIDS =
                 new Measure(Medium.SURFACE_WATER, Substance.SUSPENDED_SOLIDS, Fraction.WHOLE);
