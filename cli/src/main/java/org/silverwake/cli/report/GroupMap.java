@@ -100,7 +100,7 @@ final class GroupMap {
                 "Mercury to the river in a year, by group of sites, "
                         + outcome.scenario().fieldNotes().year(),
                 "Rivers",
-                List.of(new LineClass("river", "River; nothing is compared on this map", "#8db3e0", 2.2, List.of())),
+                List.of(new LineClass("river", "River; nothing is compared on this map", "#92b6e2", 2.2, List.of())),
                 new MapSheet.Summary("In a year, by field notes and as stated", lines),
                 marks,
                 List.of(),

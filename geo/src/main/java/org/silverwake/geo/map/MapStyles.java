@@ -19,7 +19,7 @@ final class MapStyles {
     static final String INK = "#1c1c1c";
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
-    private static final String AREA = "#ecdfc6";
+    static final String AREA = "#ecdfc6";
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -137,9 +137,9 @@ final class MapStyles {
             case SITE -> Symbols.mark("triangle", INK, PAPER, 1);
             case GAUGE -> Symbols.mark("staff", INK, PAPER, 0.6);
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
-            case GROUP_SMALL -> Symbols.mark("circle", "#d4722c", INK, 1.2);
-            case GROUP_MIDDLE -> Symbols.mark("circle", "#b02f3c", INK, 1.2);
-            case GROUP_LARGE -> Symbols.mark("circle", "#2b0a2f", PAPER, 1.2);
+            case GROUP_SMALL -> Symbols.mark("circle", "#d9782f", INK, 1.2);
+            case GROUP_MIDDLE -> Symbols.mark("circle", "#bb3640", INK, 1.2);
+            case GROUP_LARGE -> Symbols.mark("circle", "#1d0824", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
             case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.1);

@@ -9,16 +9,16 @@ import java.util.Locale;
 /**
  * The looks a reach can have, from far above a guideline to no answer. They differ in lightness, width and dash as well as
  * hue, so that they can be told apart in grey and with any color vision. Own choice: a ramp of rising lightness (CIE L*
- * 10, 24, 41, 57) from plum to orange, a thin pale blue (L* 71) for "below", which must not look like a promise, and greys for no
+ * 5, 27, 44, 60) from plum to orange, a thin pale blue (L* 73) for "below", which must not look like a promise, and greys for no
  * answer, which are told from each other by their dashes.
  */
 public enum ReachShade {
-    FAR_ABOVE("#2b0a2f", 6.4),
-    ABOVE("#6b0f41", 5.2),
+    FAR_ABOVE("#1d0824", 6.4),
+    ABOVE("#7a1248", 5.2),
     /** May be above, and the low estimate already is. */
-    LIKELY_ABOVE("#b02f3c", 4.2, 13.0, 2.5),
-    MAY_BE_ABOVE("#d4722c", 3.4, 6.0, 2.5),
-    BELOW("#8db3e0", 2.2),
+    LIKELY_ABOVE("#bb3640", 4.2, 13.0, 2.5),
+    MAY_BE_ABOVE("#d9782f", 3.4, 6.0, 2.5),
+    BELOW("#92b6e2", 2.2),
     NOT_ASSESSED("#7c7c7c", 1.6, 4.0, 3.0),
     NO_WATER("#9a9a9a", 1.6, 0.1, 4.0),
     /** The value on the map is not one of the reach's class. */
