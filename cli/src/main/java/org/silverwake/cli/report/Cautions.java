@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.silverwake.cli.run.FormNotes;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.text.Texts;
 import org.silverwake.model.fish.FishRun;
 
 /** What stands on every map and at the end of every run. */
@@ -15,17 +16,10 @@ public final class Cautions {
 
     /** What holds for every scenario. */
     public static List<String> always() {
-        return List.of(
-                "This is a screening from a model, not a measurement and not a finding of safety.",
-                "Which fish may be eaten, and how much, is for the health authority to say.",
-                "Mercury vapor harms: never heat amalgam indoors or without a retort.",
-                "Local codes and licensed practice come first.",
-                "Sites that nobody listed are not in it.");
+        return Texts.of("en").numbered("caution");
     }
 
     private static void ofFish(FishRun fish, boolean areDamsKnown, List<String> cautions) {
-        cautions.add(
-                "Fish is good food: without the health authority's word stop neither eating it nor breastfeeding.");
         if (fish.isModelled()) {
             cautions.add("Fish: " + FishTable.AT_BEST
                     + (areDamsKnown ? "." : "; dams that keep fish apart are not known here."));

@@ -138,8 +138,9 @@ class FishRunTest {
         assertThat(messy.text("../out/run.json")).contains("\"rangeStopsAtDams\" : false");
         assertThat(said.all())
                 .contains("fish at Nets, trophic level 4: ")
-                .contains("caution: Fish is good food: without the health authority's word stop neither eating it nor"
-                        + " breastfeeding.")
+                .contains(
+                        "caution: Fish is good food. Advice on fish comes from the health authority: without their word, stop"
+                                + " neither eating fish nor breastfeeding.")
                 .contains("dams that keep fish apart are not known here")
                 .doesNotContain("you may eat");
     }

@@ -29,7 +29,7 @@ public final class CheckPicture {
     private static final int MOST_LISTED = 24;
     private static final double SAMPLE = 90;
     private static final String DEFECT = "#a3154f";
-    private static final String SNAP = "#b02f3c";
+    private static final String SNAP = "#bb3640";
 
     private CheckPicture() {}
 

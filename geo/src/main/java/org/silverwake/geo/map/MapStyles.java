@@ -19,7 +19,7 @@ final class MapStyles {
     static final String INK = "#1c1c1c";
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
-    private static final String AREA = "#ecdfc6";
+    static final String AREA = "#ecdfc6";
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -144,7 +144,7 @@ final class MapStyles {
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
             case GROUP_SMALL -> Symbols.mark("circle", "#b85a14", INK, 1.2);
             case GROUP_MIDDLE -> Symbols.mark("circle", "#9e1f3f", INK, 1.2);
-            case GROUP_LARGE -> Symbols.mark("circle", "#2b0a2f", PAPER, 1.2);
+            case GROUP_LARGE -> Symbols.mark("circle", "#1d0824", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
             case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.1);

@@ -14,7 +14,7 @@ import java.util.List;
 /** Shares of sources at places: a bar for each place, its parts in greys and slants of their own, each named in the key beside them. */
 final class WallBars {
     /** The looks of sources in turn: lightness changes by 20 L* or more from one to the next; slants part those that come again. */
-    static final List<String> FILLS = List.of("#2b0a2f", "#8a4a78", "#dcb9cf", "#454f5c", "#98a4b3", "#e3e7ec");
+    static final List<String> FILLS = List.of("#1d0824", "#8a4a78", "#dcb9cf", "#454f5c", "#98a4b3", "#e3e7ec");
 
     private static final Color INK = Color.decode(MapStyles.INK);
     private static final double KEY = 14;

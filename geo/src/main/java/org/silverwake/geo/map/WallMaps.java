@@ -21,7 +21,7 @@ import org.silverwake.geo.assembly.RiverMap;
 /** The maps of a wall sheet, all in one scale: drawn as for a smaller page and enlarged, so that lines, symbols and names are seen from afar. */
 final class WallMaps {
     private static final Color INK = Color.decode(MapStyles.INK);
-    private static final Color PALE = new Color(0xe6, 0xe6, 0xe6);
+    static final Color PALE = new Color(0xe6, 0xe6, 0xe6);
     private static final double PADDING = 24;
     private static final double GAP = 8;
     private static final double CAPTION = 15;
