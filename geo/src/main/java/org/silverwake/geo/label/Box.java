@@ -87,7 +87,8 @@ public record Box(double x, double y, double halfWidth, double halfHeight, doubl
         return distance >= a.halfSpan(axis) + b.halfSpan(axis);
     }
 
-    private double halfSpan(double axis) {
+    /** Half of how far it reaches along a direction [rad]. */
+    double halfSpan(double axis) {
         return halfWidth * Math.abs(Math.cos(axis - angle)) + halfHeight * Math.abs(Math.sin(axis - angle));
     }
 }

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 /**
  * Finds room for labels: no label over another, over an obstacle or beyond the area, and two on one line never closer than their
  * letters are high; what finds no room is dropped. Lines are kept free where that is possible. One label after the other by priority, each in its cheapest free spot, ties in the order given:
- * same input, same layout. O(labels x spots x (labels + obstacles + stretches of line)).
+ * same input, same layout. O(labels x spots x (labels + obstacles + stretches of line near by)).
  */
 public final class LabelPlacer {
     private static final double MARGIN = 1;
@@ -21,11 +21,12 @@ public final class LabelPlacer {
 
     private final Box area;
     private final List<Box> obstacles = new ArrayList<>();
-    private final List<double[]> stretches = new ArrayList<>();
+    private final Stretches stretches;
 
     /** For labels within an upright area. */
     public LabelPlacer(Box area) {
         this.area = area;
+        this.stretches = new Stretches(area);
     }
 
     /** Something no label may cover. */
@@ -35,7 +36,7 @@ public final class LabelPlacer {
 
     /** A stretch of line that labels had better not cover. */
     public void avoid(double fromX, double fromY, double toX, double toY) {
-        stretches.add(new double[] {fromX, fromY, toX, toY});
+        stretches.add(fromX, fromY, toX, toY);
     }
 
     /** What no label may cover, so far. */
@@ -129,20 +130,6 @@ public final class LabelPlacer {
     }
 
     private double lineCost(Box box, double enough) {
-        double reach = Math.hypot(box.halfWidth(), box.halfHeight());
-        double cost = 0;
-        for (double[] s : stretches) {
-            boolean near = Math.min(s[0], s[2]) < box.x() + reach
-                    && Math.max(s[0], s[2]) > box.x() - reach
-                    && Math.min(s[1], s[3]) < box.y() + reach
-                    && Math.max(s[1], s[3]) > box.y() - reach;
-            if (near) {
-                cost += LINE_COST * box.lengthInside(s[0], s[1], s[2], s[3]);
-                if (cost >= enough) {
-                    return cost;
-                }
-            }
-        }
-        return cost;
+        return LINE_COST * stretches.lengthInside(box, enough / LINE_COST);
     }
 }

@@ -55,7 +55,7 @@ public final class ConcentrationMap {
         return dropped[0];
     }
 
-    private static int paint(Graphics2D g, RiverMap map, MapSheet sheet) {
+    static int paint(Graphics2D g, RiverMap map, MapSheet sheet) {
         Page page = new Page(g, sheet.basis().paper());
         page.heading(
                 sheet.basis().title(),
