@@ -22,7 +22,7 @@ import org.silverwake.geo.assembly.RiverMap;
 final class WallMaps {
     private static final Color INK = Color.decode(MapStyles.INK);
     static final Color PALE = new Color(0xe6, 0xe6, 0xe6);
-    private static final double PADDING = 24;
+    private static final double PADDING = 32;
     private static final double GAP = 8;
     private static final double CAPTION = 15;
     /** Shorter scale bars have no number at their half [points]. */

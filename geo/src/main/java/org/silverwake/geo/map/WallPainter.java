@@ -23,7 +23,7 @@ import org.silverwake.geo.assembly.RiverMap;
  */
 public final class WallPainter {
     /** Least size of the title, of answers, and of cautions on A4 [points]. */
-    static final double LEAST_TITLE = 34;
+    static final double LEAST_TITLE = 35;
 
     static final double ANSWER = 20;
     static final double LEAST_CAUTION = 8.5;

@@ -44,8 +44,8 @@ class SamplePointsTest {
 
     @Test
     void sampleHasTheColorOfItsClassAboveItsPlace() {
-        BufferedImage image = painted(MapPoint.Kind.SAMPLE, sample(MapPoint.Kind.SAMPLE, "#9e1f3f"));
-        assertThat(at(image, 50, 60 - SIZE + 0.25 * SIZE)).isEqualTo(Color.decode("#9e1f3f"));
+        BufferedImage image = painted(MapPoint.Kind.SAMPLE, sample(MapPoint.Kind.SAMPLE, "#a3213e"));
+        assertThat(at(image, 50, 60 - SIZE + 0.25 * SIZE)).isEqualTo(Color.decode("#a3213e"));
         assertThat(at(image, 50, 62)).isEqualTo(Color.GRAY); // its own place stays free
     }
 
@@ -60,8 +60,8 @@ class SamplePointsTest {
 
     @Test
     void samplesOfOnePlaceStandOnOneAnother() {
-        MapPoint one = new MapPoint(MapPoint.Kind.SAMPLE, "a", 10, 20, "#9e1f3f");
-        MapPoint other = new MapPoint(MapPoint.Kind.SAMPLE, "b", 10, 20.5, "#9e1f3f");
+        MapPoint one = new MapPoint(MapPoint.Kind.SAMPLE, "a", 10, 20, "#a3213e");
+        MapPoint other = new MapPoint(MapPoint.Kind.SAMPLE, "b", 10, 20.5, "#a3213e");
         MapPoint village = new MapPoint(MapPoint.Kind.VILLAGE, "c", 10, 20);
         List<Object> up = MapFeatures.points(List.of(village, one, one, other, one, one)).stream()
                 .map(feature -> feature.getAttribute("up"))
