@@ -4,6 +4,9 @@
 package org.silverwake.cli.whatif;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashSet;
@@ -30,6 +33,10 @@ import org.silverwake.model.transport.Bound;
 /** What is told of the run: title, cautions, warnings, what was assumed, the record, flow states, words by code. */
 final class RunColumns {
     private static final int DIGITS = 4;
+    private static final Set<String> SAVED = Set.of("scenario", "sites");
+
+    /** Longest text that is taken along [bytes] (chosen). */
+    private static final long MOST_TEXT = 200_000;
 
     private final DataJson json;
     private final Outcome outcome;
@@ -72,6 +79,7 @@ final class RunColumns {
         json.texts("assumptions", told(assumptions()));
         json.raw().writeNumberField("leftOutTexts", leftOut);
         record();
+        source();
         states();
         codes();
     }
@@ -114,6 +122,23 @@ final class RunColumns {
         json.raw().writeNumberField("changeOnHalving", outcome.changeOnHalving().loads());
         settings();
         json.raw().writeEndObject();
+    }
+
+    /** Texts from which an office page can save what its levers say as a scenario: the scenario's own and its table of sites. */
+    private void source() throws IOException {
+        json.raw().writeArrayFieldStart("source");
+        for (ScenarioInput.SourceFile source : outcome.scenario().sourceFiles()) {
+            Path file = outcome.scenario().folder().resolve(source.file());
+            boolean text = file.toString().endsWith(".yaml") || file.toString().endsWith(".csv");
+            if (!hidden && text && SAVED.contains(source.role()) && Files.size(file) <= MOST_TEXT) {
+                json.raw().writeStartObject();
+                json.raw().writeStringField("role", source.role());
+                json.raw().writeStringField("file", source.file().toString().replace('\\', '/'));
+                json.raw().writeStringField("text", new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+                json.raw().writeEndObject();
+            }
+        }
+        json.raw().writeEndArray();
     }
 
     private void settings() throws IOException {

@@ -114,6 +114,14 @@ class PublicPageTest {
         assertThat(at).isEqualTo(steps.size());
     }
 
+    @ParameterizedTest
+    @MethodSource("demos")
+    void noTableOfSitesGoesAlong(Outcome outcome) {
+        assertThat(new PageModel(json(outcome)).items("source")).isEmpty();
+        assertThat(new PageModel(ReportData.json(outcome, Audience.OFFICE, "test")).items("source"))
+                .hasSize(2);
+    }
+
     /** Groups as levers, by the page's own stretches of river, against the full run. */
     @ParameterizedTest
     @MethodSource("demos")
