@@ -81,7 +81,7 @@ function picture(tag, attributes, ...children) {
 /** What a value protects and where it is met, in words. */
 function guidelineWords(g) {
     const medium = { "surface water": "surface-water", "drinking water": "drinking-water", "bed sediment": "bed-sediment", fish: "fish" }[g.medium];
-    return (medium ? say("medium." + medium) : g.medium) + ", " + g.printed + ", " + g.protects;
+    return (medium ? say("medium." + medium) : g.medium) + ", " + unit(g.printed) + ", " + g.protects;
 }
 
 /** Sums over river and places by answer, before and now. */

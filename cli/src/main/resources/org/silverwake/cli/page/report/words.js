@@ -50,5 +50,10 @@ function day(text) {
 
 /** A unit as people write it. */
 function unit(text) {
-    return text.replace(/^u/, "\u00b5").replace("m3", "m\u00b3");
+    return text.replace(/\bu(g|m|S)/g, "\u00b5$1").replace("m3", "m\u00b3");
+}
+
+/** A text of the data as a sentence. */
+function sentence(text) {
+    return text.charAt(0).toUpperCase() + text.slice(1).replace(/\.$/, "") + ".";
 }
