@@ -5,10 +5,14 @@ package org.silverwake.cli.whatif;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Rerun;
 import org.silverwake.cli.scenario.ScenarioException;
@@ -27,8 +31,8 @@ import org.silverwake.model.transport.OutsideModelException;
  * @param together how far all practices at their far ends at once are off a full run
  */
 record Levers(List<Lever> levers, Optional<Deviation> together) {
-    /** Cells times runs up to which full runs are made for a page: a second or two (chosen). */
-    static final long MOST_WORK = 60_000;
+    /** Cells times runs up to which full runs are made for sites, and again for practices: a second or two (chosen). */
+    private static final long MOST_WORK = 15_000;
 
     Levers {
         levers = List.copyOf(levers);
@@ -43,9 +47,9 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
                             single ? contributor.rows().get(0) : contributor.name() + " " + k, row -> new ArrayList<>())
                     .add(k);
         }
-        boolean runs = isCheap(linear, rows.size());
+        Set<List<Integer>> run = largest(linear, rows.values());
         List<Lever> levers = new ArrayList<>(rows.values().stream().toList().parallelStream()
-                .map(of -> ofSource(linear, of, single ? Kind.SITE : Kind.GROUP, runs))
+                .map(of -> ofSource(linear, of, single ? Kind.SITE : Kind.GROUP, run.contains(of)))
                 .toList());
         if (!single) {
             return new Levers(levers, Optional.empty());
@@ -57,13 +61,29 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
 
     /** Whether so many full runs are worth a person's waiting. */
     static boolean isCheap(Linear linear, int runs) {
-        return (long) linear.outcome().result().cells().count() * runs <= MOST_WORK;
+        return runs <= affordable(linear);
+    }
+
+    private static long affordable(Linear linear) {
+        return MOST_WORK / Math.max(1, linear.outcome().result().cells().count());
+    }
+
+    /** As many sources as can be run, those that release most first. */
+    private static Set<List<Integer>> largest(Linear linear, Collection<List<Integer>> sources) {
+        return sources.stream()
+                .sorted(Comparator.comparingDouble((List<Integer> of) -> -kilograms(linear, points(linear, of))))
+                .limit(affordable(linear))
+                .collect(Collectors.toSet());
+    }
+
+    private static List<Integer> points(Linear linear, List<Integer> contributors) {
+        return contributors.stream()
+                .flatMap(k -> linear.contributors().get(k).points().stream())
+                .toList();
     }
 
     private static Lever ofSource(Linear linear, List<Integer> contributors, Kind kind, boolean run) {
-        List<Integer> points = contributors.stream()
-                .flatMap(k -> linear.contributors().get(k).points().stream())
-                .toList();
+        List<Integer> points = points(linear, contributors);
         double[] factors = new double[linear.contributors().size()];
         Arrays.fill(factors, 1);
         contributors.forEach(k -> factors[k] = 0);

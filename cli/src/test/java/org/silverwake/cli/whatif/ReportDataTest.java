@@ -81,7 +81,7 @@ class ReportDataTest {
         return all;
     }
 
-    private static void compare(PageModel page, Outcome outcome, Screening screening) {
+    static void compare(PageModel page, Outcome outcome, Screening screening) {
         int states = outcome.scenario().states().size();
         for (int g = 0; g < screening.compared().size(); g++) {
             Guideline guideline = screening.compared().get(g);

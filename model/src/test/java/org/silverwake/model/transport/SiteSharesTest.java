@@ -34,7 +34,7 @@ class SiteSharesTest {
     private static final int DRAWS = 60;
     private static final List<SampledPart> PARTS = List.of(Fraction.WHOLE, Fraction.FILTERED);
 
-    private static TestRiver river(long seed) {
+    static TestRiver river(long seed) {
         Random random = new Random(seed * 17 + 3);
         TestRiver river = ConservationTest.random(seed, true);
         river.cohesive("fine", 2e-5, 0.1, 200, 0.8);
