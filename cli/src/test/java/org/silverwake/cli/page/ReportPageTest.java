@@ -212,10 +212,7 @@ class ReportPageTest {
         browser.open(office);
         browser.ask("location.hash = 'g=WHO-DW-iHg&s=wet&p=Emberfold&l=es&w=s0~0.5'");
         settle();
-        assertThat(new Select(browser.find("#guideline"))
-                        .getFirstSelectedOption()
-                        .getText())
-                .startsWith("WHO-DW-iHg");
+        assertThat(chosen("#guideline")).startsWith("WHO-DW-iHg");
         assertThat(chosen("#state")).startsWith("wet");
         assertThat(text("#card h3")).isEqualTo("Emberfold");
         assertThat(browser.find("html").getDomAttribute("lang")).isEqualTo("es");
