@@ -197,6 +197,11 @@ public final class BedAnswer {
         return sum / length;
     }
 
+    /** Loads of a state; the last member is the background. */
+    StateLoads loads(int state) {
+        return loads.get(state);
+    }
+
     /** The water over it. */
     BedWater over() {
         return over;

@@ -77,7 +77,7 @@ public final class MercuryParts {
             for (int s = 0; s < input.stateCount(); s++) {
                 StateSolution of = result.solution(bound, s);
                 StateLoads loads = MercurySweep.run(alone, result.cells(), of.water(), of.rates());
-                states.add(new OfSweep(loads, of, NearBank.run(alone, result.cells(), of.water(), of.rates())));
+                states.add(sites(alone, of, loads));
             }
             carried.put(bound, states);
         }
@@ -87,11 +87,14 @@ public final class MercuryParts {
         BedAnswer bed = bedOf(alone);
         List<MercuryPart.Carried> states = new ArrayList<>();
         for (int s = 0; s < input.stateCount(); s++) {
-            StateSolution of = result.solution(Bound.WITH_BED, s);
-            states.add(new OverBed(bed.solution(s), NearBank.run(alone, result.cells(), of.water(), of.rates())));
+            states.add(sites(alone, result.solution(Bound.WITH_BED, s), bed.loads(s)));
         }
         carried.put(Bound.WITH_BED, states);
         return new MercuryPart(result, depositing, carried, bed::stock);
+    }
+
+    private OfSites sites(TransportInput alone, StateSolution of, StateLoads loads) {
+        return new OfSites(loads, of.rates(), NearBank.run(alone, result.cells(), of.water(), of.rates()));
     }
 
     private BedAnswer bedOf(TransportInput alone) {
@@ -116,8 +119,8 @@ public final class MercuryParts {
         return result.reached(heads);
     }
 
-    /** Loads of released mercury as the sweep of a bound without a bed found them. */
-    private record OfSweep(StateLoads loads, StateSolution of, NearBank nearBank) implements MercuryPart.Carried {
+    /** What sites bring: loads as a sweep or a pass over the bed found them, by variant. */
+    private record OfSites(StateLoads loads, CellRates rates, NearBank nearBank) implements MercuryPart.Carried {
         @Override
         public double load(int cell, Place place, int form, int variant) {
             return place == Place.HEAD ? loads.head(cell, form, variant) : loads.end(cell, form, variant);
@@ -135,40 +138,7 @@ public final class MercuryParts {
 
         @Override
         public Balance balance(int variant) {
-            return loads.balance(of.rates(), variant);
-        }
-
-        @Override
-        public boolean isNearBank(int reach) {
-            return nearBank.isMarked(reach);
-        }
-
-        @Override
-        public boolean isWithinOneWidth(int reach) {
-            return nearBank.isWithinOneWidth(reach);
-        }
-    }
-
-    /** The same over a bed. */
-    private record OverBed(StateSolution alone, NearBank nearBank) implements MercuryPart.Carried {
-        @Override
-        public double load(int cell, Place place, int form, int variant) {
-            return alone.released(cell, place, form, variant);
-        }
-
-        @Override
-        public double time(int cell, int form, int variant) {
-            return alone.time(cell, form, variant);
-        }
-
-        @Override
-        public double extra(int cell, Place place, int form, int variant) {
-            return place == Place.HEAD ? nearBank.head(cell, form, variant) : nearBank.end(cell, form, variant);
-        }
-
-        @Override
-        public Balance balance(int variant) {
-            return alone.releasedBalance(variant);
+            return loads.balance(rates, variant);
         }
 
         @Override
