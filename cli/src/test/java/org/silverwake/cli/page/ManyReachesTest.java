@@ -125,8 +125,11 @@ class ManyReachesTest {
     void reportOfTwentyThousandReachesIsUsable() throws Exception {
         basin().check(folder, "Twenty thousand reaches", "R1");
         Path page = folder.resolve("report.html");
-        ReportPage.write(
-                MainRun.run(folder.resolve("scenario").resolve("scenario.yaml"), step -> {}), true, "test", page);
+        Path scenario = folder.resolve("scenario").resolve("scenario.yaml");
+        Files.writeString(
+                scenario,
+                Files.readString(scenario) + "guidelines: {use: [CCME-FW-iHg]}\noutputs: {audience: office}\n");
+        ReportPage.write(MainRun.run(scenario, step -> {}), false, "test", page);
         assertThat(Files.size(page)).isLessThan(15_000_000);
         try (Browser browser = Browser.desktop(folder.resolve("browser"))) {
             browser.open(page);

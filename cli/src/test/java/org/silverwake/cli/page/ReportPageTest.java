@@ -42,6 +42,7 @@ class ReportPageTest {
     private static final double ROUNDING = 1e-6;
 
     private static final long[] SEEDS = {1, 2, 3};
+    private static final String HOSTILE = "<img src=x onerror=window.hit=1>";
     private static final int SETTLED = 400;
 
     @TempDir
@@ -339,5 +340,22 @@ class ReportPageTest {
         settle();
         browser.press("#whatif", "Save as file");
         assertThat(browser.downloaded("tried.yaml")).contains("site \"Sconce sheds\": 50 % of its present release");
+    }
+
+    /** A river without a guide value and without a site still has a page, on which nothing is assessed. */
+    @Test
+    void aRunWithoutGuidelinesAndSitesOpens() {
+        Path bare = folder.resolve("bare");
+        new Sketched().line("upper", HOSTILE, 0, 9000, 300, 7500, 0, 6000).check(bare, HOSTILE, "upper");
+        Path page = folder.resolve("bare.html");
+        ReportPage.write(
+                MainRun.run(bare.resolve("scenario").resolve("scenario.yaml"), step -> {}), true, "test", page);
+        browser.open(page);
+        assertThat(text("h1")).isEqualTo(HOSTILE);
+        assertThat(text("#choices")).contains("No guide value");
+        assertThat(text("#table-reaches")).contains("Not assessed");
+        assertThat(browser.ask("return window.hit")).isNull();
+        assertThat(browser.driver().findElements(By.cssSelector("img, #whatif input")))
+                .isEmpty();
     }
 }

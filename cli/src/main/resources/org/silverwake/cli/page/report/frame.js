@@ -59,7 +59,7 @@ const frame = (function () {
     function groups() {
         return [...new Set(data.guidelines.map((g) => g.medium))].map((medium) => make("optgroup", { label: guidelineMedium(medium) },
             ...data.guidelines.map((g, k) => [g, k]).filter(([g]) => g.medium === medium).map(([g, k]) =>
-                make("option", { value: k, selected: k === choice.it.guideline }, g.name + " \u2013 " + unit(g.printed) + ", " + g.protects))));
+                make("option", { value: k, selected: k === choice.it.guideline }, g.printed ? g.name + " \u2013 " + unit(g.printed) + ", " + g.protects : g.name))));
     }
 
     function guidelineMedium(medium) {

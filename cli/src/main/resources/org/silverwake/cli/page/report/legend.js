@@ -91,13 +91,13 @@ function picture(tag, attributes, ...children) {
 /** The value, what it is for, and the state of the river that is shown. */
 function comparedWith() {
     const g = choice.guideline();
-    return [say("page.legend.compared", g.name, guidelineWords(g)), choice.it.state < 0 || g.isOneForAllStates ? say("page.state.all") : stateWords(choice.it.state)].map(sentence).join(" ");
+    return [g.printed ? say("page.legend.compared", g.name, guidelineWords(g)) : g.name, choice.it.state < 0 || g.isOneForAllStates ? say("page.state.all") : stateWords(choice.it.state)].map(sentence).join(" ");
 }
 
 /** What a value protects and where it is met, in words. */
 function guidelineWords(g) {
     const medium = { "surface water": "surface-water", "drinking water": "drinking-water", "bed sediment": "bed-sediment", fish: "fish" }[g.medium];
-    return (medium ? say("medium." + medium) : g.medium) + ", " + unit(g.printed) + ", " + g.protects;
+    return [medium ? say("medium." + medium) : g.medium, unit(g.printed), g.protects].filter((t) => t).join(", ");
 }
 
 /** Sums over river and places by answer, before and now. */

@@ -75,15 +75,17 @@ function nameControls() {
 
 choice.listen((what) => {
     const picked = choice.it.picked;
-    if (what === "view") {
+    const all = what === "all";
+    if (what === "view" || all) {
         frame.draw();
         nameControls();
         whatif.build();
     }
-    if (what === "picked") {
+    if (what === "picked" || all) {
         points.choose(picked);
         reaches.chosen = picked ? [drawnReach(picked)] : [];
-    } else {
+    }
+    if (what !== "picked") {
         legend.draw();
         whatif.draw(what);
         balance.draw();
@@ -138,6 +140,7 @@ map.on("moveend", () => labels.arrange(map)); // before reaches are drawn, whose
 card.start(zoomTo);
 profile.start((reach, part) => reaches.point(reach, part));
 choice.read();
+clearTimeout(waiting);
 tables.draw();
 labels.arrange(map);
 reaches.addTo(map);

@@ -18,6 +18,13 @@ function say(key, ...parts) {
     return text.replace(/\{(\d)\}/g, (all, k) => (k < parts.length ? String(parts[k]) : all));
 }
 
+if (!data.guidelines.length) { // nothing to compare with: then nothing is assessed
+    data.guidelines.push({
+        id: "none", name: say("page.guideline.none"), printed: "", value: 1, unit: "", perSi: 1, medium: "", averaging: "any-state", factor: 1, protects: "",
+        scope: "reach", isDefault: true, isOneForAllStates: false, measure: -1, linear: false, substance: "mercury", leftOut: [], doubt: null, nearBank: null
+    });
+}
+
 /** A number with so many significant digits. */
 function figure(value, digits) {
     if (value === 0 || !Number.isFinite(value)) {
