@@ -35,7 +35,11 @@ public final class ReportPage {
         try {
             Files.writeString(
                     file,
-                    PageParts.REPORT.page(project.language(), project.title(), ReportWords.json(), data),
+                    PageParts.REPORT.page(
+                            project.language(),
+                            project.title(),
+                            ReportWords.json(outcome.scenario().outputs().sheets()),
+                            data),
                     StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

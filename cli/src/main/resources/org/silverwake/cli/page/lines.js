@@ -11,6 +11,7 @@ const Lines = L.Path.extend({
     CHOSEN: "rgba(234, 143, 76, 0.75)",
     ARROW_CELL: 46, // at most one arrow in a square of this many pixels
     ARROW_GAP: 130,
+    ARROW_MOST: 9,
     CROWDED: 2500,
     MOST_NAMES: 120,
 
@@ -126,7 +127,7 @@ const Lines = L.Path.extend({
     _arrowsOn: function (ctx, i, taken) {
         const path = this._pixels(i);
         const length = path[path.length - 1].along;
-        const size = this.turned[i] ? 11 : Math.min(9, 5 + this._width(i));
+        const size = this.turned[i] ? 11 : Math.min(this.ARROW_MOST, 5 + this._width(i));
         if (length < (network.order(i) > 1 ? 5 : 14)) {
             return;
         }

@@ -67,6 +67,7 @@ const points = (function () {
             point.marker.on("drag", () => drag(point));
             point.marker.on("dragend", () => drop(point));
             point.marker.on("click", () => onPick(point));
+            point.marker.on("keypress", (event) => event.originalEvent.key === "Enter" && onPick(point));
             point.line = L.polyline([], { renderer: pane, color: SNAP, weight: 2, dashArray: "5 4", interactive: false });
             point.foot = L.circleMarker(at, { renderer: pane, radius: 4, weight: 1.5, color: "#ffffff", fillColor: SNAP, fillOpacity: 1, interactive: false });
             point.ghost = L.polyline([], { renderer: pane, color: "#1c1c1c", weight: 1.2, dashArray: "1 4", interactive: false });

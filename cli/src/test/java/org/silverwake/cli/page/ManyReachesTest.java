@@ -13,6 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.silverwake.cli.run.MainRun;
 
 /**
  * A network of 20,000 reaches on the page. The bound is far above what is measured (docs/explanation/performance.md): it
@@ -114,6 +115,43 @@ class ManyReachesTest {
             browser.find("#search").clear();
             browser.find("#search").sendKeys("R777", org.openqa.selenium.Keys.ENTER);
             assertThat(browser.find("#card h2").getText()).isEqualTo("R777");
+            assertThat(browser.complaints()).isEmpty();
+            assertThat(browser.requests()).isEmpty();
+        }
+    }
+
+    /** The report of the same basin, its sliders moved. */
+    @Test
+    void reportOfTwentyThousandReachesIsUsable() throws Exception {
+        basin().check(folder, "Twenty thousand reaches", "R1");
+        Path page = folder.resolve("report.html");
+        Path scenario = folder.resolve("scenario").resolve("scenario.yaml");
+        Files.writeString(
+                scenario,
+                Files.readString(scenario) + "guidelines: {use: [CCME-FW-iHg]}\noutputs: {audience: office}\n");
+        ReportPage.write(MainRun.run(scenario, step -> {}), false, "test", page);
+        assertThat(Files.size(page)).isLessThan(15_000_000);
+        try (Browser browser = Browser.desktop(folder.resolve("browser"))) {
+            browser.open(page);
+            assertThat(browser.number("return window.silverwake.firstReaches")).isGreaterThan(20_000);
+            assertThat(browser.number("return window.silverwake.firstDrawing")).isLessThan(BOUND_MILLISECONDS);
+            double moved = browser.number("""
+                    const slider = document.querySelector('#whatif input[type=range]');
+                    document.querySelectorAll('#whatif details').forEach((d) => { d.open = true; });
+                    const began = performance.now();
+                    for (let k = 1; k <= 10; k++) {
+                        slider.value = String(100 - 10 * k);
+                        slider.dispatchEvent(new Event('input', { bubbles: true }));
+                    }
+                    return (performance.now() - began) / 10;""");
+            System.getLogger("test")
+                    .log(
+                            System.Logger.Level.INFO,
+                            "report of 20,000 reaches: {0} bytes, first drawing {1} ms, slider {2} ms",
+                            Files.size(page),
+                            browser.number("return window.silverwake.firstDrawing"),
+                            moved);
+            assertThat(moved).isLessThan(BOUND_MILLISECONDS);
             assertThat(browser.complaints()).isEmpty();
             assertThat(browser.requests()).isEmpty();
         }

@@ -41,7 +41,7 @@ final class Sketched {
               method: headwaters
               headwater-discharge: {mean: 0.05 m3/s}
               lateral-inflow: {mean: 2 L/s/km}
-            channel: {method: hydraulic-geometry}
+            channel: {method: hydraulic-geometry, manning-n: 0.035}
             solids:
               classes:
                 silt: {diameter: 20 um, tau-cd: 0.3 Pa, background-share: 1, tailings-share: 1}

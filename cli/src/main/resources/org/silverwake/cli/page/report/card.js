@@ -61,7 +61,7 @@ const card = (function () {
     function values(shown, g, i) {
         return make("dl", null,
             fact(say("page.card.estimate"), amounts(shown, g, i)),
-            fact(say("page.card.guide"), g.printed.replace(/\bu(g|m)/g, "\u00b5$1")),
+            fact(say("page.card.guide"), unit(g.printed)),
             fact(say("page.card.ratio"), say("page.card.times", range(shown.low[i] / g.value, shown.high[i] / g.value, 2))));
     }
 

@@ -24,10 +24,10 @@ const choice = (function () {
         return it.ways.some((way) => way > 0);
     }
 
-    /** Takes a change over; what: "view", "ways" or "picked". A settled one goes into the link. */
+    /** Takes a change over; what: "view", "ways", "picked" or "all". A settled one goes into the link. */
     function change(what, values, settled) {
         Object.assign(it, values);
-        if (what === "ways") {
+        if (what === "ways" || what === "all") {
             it.moved = isMoved() ? model.moved(it.ways) : asRun;
             after = new Map();
         }
@@ -78,13 +78,10 @@ const choice = (function () {
             }
         });
         language = texts[parts.get("l")] ? parts.get("l") : usualLanguage;
-        it.ways = ways;
-        change("ways", {
-            guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
+        change("all", {
+            ways, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
             picked: reach >= 0 ? { reach } : place >= 0 ? { place } : null
         }, false);
-        listeners.forEach((listener) => listener("view"));
-        listeners.forEach((listener) => listener("picked"));
     }
 
     window.addEventListener("hashchange", () => location.hash.slice(1) !== link() && read());

@@ -24,8 +24,13 @@ const frame = (function () {
     function head() {
         const m = data.meta;
         at("head").replaceChildren(make("div", "title", make("h1", null, m.title), make("p", null, [say("made.by", m.preparedBy), say("made.on", day(m.date)),
-            m.validUntil ? say("made.use-until", day(m.validUntil)) : ""].filter((t) => t).join(". ") + "."),
+            say("made.use-until", day(said.useUntil))].join(". ") + "."), list("made.to-do", said.whatToDo), list("made.ask", said.whomToAsk),
         make("p", { class: "draft", hidden: !!texts[language].reviewed }, say("draft"))), languages());
+    }
+
+    /** What the office wrote on what to do, or on whom to ask. */
+    function list(key, all) {
+        return all.length ? make("p", "told", make("b", null, say(key) + ": "), all.join("; ")) : null;
     }
 
     function languages() {
@@ -48,13 +53,13 @@ const frame = (function () {
             ...data.states.map((_, s) => make("option", { value: s, selected: s === choice.it.state }, stateWords(s))));
         state.disabled = choice.guideline().isOneForAllStates;
         at("choices").replaceChildren(make("p", "choose", make("label", { for: "guideline" }, say("page.guideline")), guideline),
-            make("p", "choose", make("label", { for: "state" }, say("page.state")), state), make("p", "hint", about1(choice.guideline())));
+            make("p", "choose", make("label", { for: "state" }, say("page.state")), state), make("p", "hint", behind(choice.guideline())));
     }
 
     function groups() {
         return [...new Set(data.guidelines.map((g) => g.medium))].map((medium) => make("optgroup", { label: guidelineMedium(medium) },
             ...data.guidelines.map((g, k) => [g, k]).filter(([g]) => g.medium === medium).map(([g, k]) =>
-                make("option", { value: k, selected: k === choice.it.guideline }, g.name + " \u2013 " + g.printed.replace(/\bu(g|m)/g, "\u00b5$1") + ", " + g.protects))));
+                make("option", { value: k, selected: k === choice.it.guideline }, g.printed ? g.name + " \u2013 " + unit(g.printed) + ", " + g.protects : g.name))));
     }
 
     function guidelineMedium(medium) {
@@ -62,17 +67,17 @@ const frame = (function () {
         return key in texts[language].words ? say(key) : medium;
     }
 
-    function about1(g) {
-        return [g.observable, g.averagingWords, g.source, g.checked].filter((t) => t).join(". ") + (g.reason ? ". " + g.reason : "") + ".";
+    function behind(g) {
+        return [g.observable, g.averagingWords, g.source, g.checked, g.reason].filter((t) => t).map(sentence).join(" ");
     }
 
     function about() {
         const r = data.record;
-        const list = (title, all, open) => (all.length ? make("details", { class: "about", open }, make("summary", null, make("h3", null, title), make("span", "count", String(all.length))),
+        const folded = (title, all, open) => (all.length ? make("details", { class: "about", open }, make("summary", null, make("h3", null, title), make("span", "count", String(all.length))),
             make("ul", null, ...all.map((text) => make("li", null, text)))) : null);
         const settings = (r.settings || []).map((s) => s.key + " = " + figure(s.value, 4) + " " + unit(s.unit || "-") + (s.given ? "" : " (" + s.source + ")"));
-        at("about").replaceChildren(...[make("h2", null, say("page.about")), list(say("page.warnings"), data.warnings, true), list(say("page.assumptions"), data.assumptions, true),
-            data.leftOutTexts ? make("p", "hint", say("page.leftOut", data.leftOutTexts)) : null, list(say("page.settings"), settings, false),
+        at("about").replaceChildren(...[make("h2", null, say("page.about")), folded(say("page.warnings"), data.warnings, true), folded(say("page.assumptions"), data.assumptions, true),
+            data.leftOutTexts ? make("p", "hint", say("page.leftOut", data.leftOutTexts)) : null, folded(say("page.settings"), settings, false),
             make("details", { class: "about" }, make("summary", null, make("h3", null, say("page.record"))), make("dl", null,
                 ...[["page.record.version", data.meta.version], ["page.record.reaches", figure(r.reaches, 7)], ["page.record.cells", figure(r.cells, 7)], ["page.record.crs", r.coordinateSystem],
                     ["page.record.closure", figure(r.closure, 2)], ["page.record.halving", figure(r.changeOnHalving, 2)]].map(([key, text]) => make("div", null, make("dt", null, say(key)), make("dd", null, text)))),

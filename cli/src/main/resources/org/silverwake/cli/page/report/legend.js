@@ -38,6 +38,7 @@ const legend = (function () {
     }
 
     function draw() {
+        tried();
         const shown = choice.shown();
         const sums = lengths(shown);
         const old = lengths(choice.shownBefore());
@@ -49,9 +50,18 @@ const legend = (function () {
         const marks = [...new Set(points.shown.filter((p) => p.marker).map((p) => p.given.mark))].map((mark) =>
             make("li", null, make("span", "swatch", symbolOf(mark)), make("span", null, say("page.mark." + (mark in SHAPES ? mark : "place")))));
         document.getElementById("legend").replaceChildren(
-            make("h3", null, say("page.legend")), make("p", "hint", say("page.legend.compared", choice.guideline().name, guidelineWords(choice.guideline()))),
+            make("h3", null, say("page.legend")), make("p", "hint", comparedWith()),
             make("ul", "legend", ...rows, ...extra, ...marks,
                 make("li", null, extraSwatch("arrow"), make("span", null, say("page.legend.flow")))));
+    }
+
+    /** That sliders were moved, in words beside the map, so that no trial is taken for the present. */
+    function tried() {
+        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0)
+            .map(([lever, way]) => lever.label + " " + say("page.whatif." + lever.kind + ".at", percent(lever.kind === "practice" ? way : 1 - way)));
+        const told = document.getElementById("tried");
+        told.hidden = !moved.length;
+        told.textContent = moved.length ? say("page.tried", moved.join("; ")) : "";
     }
 
     function extraSwatch(look) {
@@ -78,10 +88,16 @@ function picture(tag, attributes, ...children) {
     return element;
 }
 
+/** The value, what it is for, and the state of the river that is shown. */
+function comparedWith() {
+    const g = choice.guideline();
+    return [g.printed ? say("page.legend.compared", g.name, guidelineWords(g)) : g.name, choice.it.state < 0 || g.isOneForAllStates ? say("page.state.all") : stateWords(choice.it.state)].map(sentence).join(" ");
+}
+
 /** What a value protects and where it is met, in words. */
 function guidelineWords(g) {
     const medium = { "surface water": "surface-water", "drinking water": "drinking-water", "bed sediment": "bed-sediment", fish: "fish" }[g.medium];
-    return (medium ? say("medium." + medium) : g.medium) + ", " + g.printed + ", " + g.protects;
+    return [medium ? say("medium." + medium) : g.medium, unit(g.printed), g.protects].filter((t) => t).join(", ");
 }
 
 /** Sums over river and places by answer, before and now. */

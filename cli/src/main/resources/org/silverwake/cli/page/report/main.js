@@ -10,7 +10,7 @@ const map = L.map("map", {
 });
 const zoomControl = L.control.zoom().addTo(map);
 L.control.scale({ imperial: false, maxWidth: 130 }).addTo(map);
-const whole = L.control({ position: "topleft" });
+const whole = L.control({ position: "topright" });
 whole.onAdd = () => {
     const bar = make("div", "leaflet-bar whole", make("button", { type: "button", click: showAll, id: "whole" }));
     L.DomEvent.disableClickPropagation(bar);
@@ -29,7 +29,8 @@ function showAll() {
     const box = network.bounds;
     const all = L.latLngBounds([box.south, box.west], [box.north, box.east]);
     data.places.filter((p) => Number.isFinite(p.lon)).forEach((p) => all.extend([p.lat, network.toward(p.lon)]));
-    map.fitBounds(all, { padding: [24, 24], animate: false });
+    const edge = map.getSize().x < 500 ? 14 : 24;
+    map.fitBounds(all, { padding: [edge, edge], animate: false });
 }
 
 function zoomTo(i) {
@@ -74,15 +75,17 @@ function nameControls() {
 
 choice.listen((what) => {
     const picked = choice.it.picked;
-    if (what === "view") {
+    const all = what === "all";
+    if (what === "view" || all) {
         frame.draw();
         nameControls();
         whatif.build();
     }
-    if (what === "picked") {
+    if (what === "picked" || all) {
         points.choose(picked);
         reaches.chosen = picked ? [drawnReach(picked)] : [];
-    } else {
+    }
+    if (what !== "picked") {
         legend.draw();
         whatif.draw(what);
         balance.draw();
@@ -137,6 +140,7 @@ map.on("moveend", () => labels.arrange(map)); // before reaches are drawn, whose
 card.start(zoomTo);
 profile.start((reach, part) => reaches.point(reach, part));
 choice.read();
+clearTimeout(waiting);
 tables.draw();
 labels.arrange(map);
 reaches.addTo(map);

@@ -25,7 +25,9 @@ const points = (function () {
     function start(map, pick) {
         for (const point of all.filter((p) => Number.isFinite(p.given.lon))) {
             point.marker = L.marker([point.given.lat, network.toward(point.given.lon)], { icon: icon(point), riseOnHover: true, alt: label(point) });
-            point.marker.on("click", () => pick(point.kind === "place" ? { place: point.place } : { reach: point.reach }));
+            const act = () => pick(point.kind === "place" ? { place: point.place } : { reach: point.reach });
+            point.marker.on("click", act);
+            point.marker.on("keypress", (event) => event.originalEvent.key === "Enter" && act());
             point.marker.addTo(map);
         }
         name();

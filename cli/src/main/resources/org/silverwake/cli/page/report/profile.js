@@ -13,7 +13,15 @@ const profile = (function () {
 
     function reachOfChoice() {
         const picked = choice.it.picked;
-        return picked ? drawnReach(picked) : network.longest();
+        return picked ? drawnReach(picked) : worst();
+    }
+
+    /** The drawn reach with the highest estimate as the program ran. */
+    function worst() {
+        const shown = choice.shownBefore();
+        let best = network.longest();
+        shown.high.forEach((high, i) => { best = i < data.reaches.drawn && high > shown.high[best] ? i : best; });
+        return best;
     }
 
     function draw() {
@@ -63,7 +71,7 @@ const profile = (function () {
         parts.push(text(width - RIGHT, HEIGHT - 2, say("page.profile.along"), "end"), text(LEFT - 50, 12, say("page.profile.unit", unit(g.unit)), "start"));
         path.forEach((i, k) => bars(parts, shown, old, g, i, starts[k], y));
         const v = y(g.value * g.perSi);
-        parts.push(line(LEFT, v, width - RIGHT, v, "guide"), haloed(width - RIGHT - 4, v - 5, say("page.profile.guide"), "end"));
+        parts.push(line(LEFT, v, width - RIGHT, v, "guide"), haloed(LEFT + 4, v - 5, say("page.profile.guide"), "start"));
         marks(parts, width);
         const k = path.indexOf(reach);
         if (choice.it.picked) {

@@ -5,6 +5,9 @@
 
 const Reaches = Lines.extend({
     ARROW: "#1c1c1c",
+    ARROW_GAP: 260,
+    ARROW_CELL: 70,
+    ARROW_MOST: 6.5,
     INK: "#1c1c1c",
     PAPER: "#ffffff",
     OUTLINE: 2,

@@ -62,6 +62,7 @@ const tables = (function () {
         const first = column("page." + kind + ".name", table.name);
         const columns = [first, ...table.columns];
         const rows = sorted(table.rows.filter((row) => !state.word || columns.some((c) => plain(String(c.words(row))).includes(state.word))), columns, state);
+        state.rows = rows;
         const body = rows.slice(0, state.shown).map((row) => make("tr", null, ...columns.map((c, k) => cell(c, k, row, table))));
         const grid = make("div", { class: "grid", role: "region", tabindex: "0", "aria-label": say("page." + kind) }, make("table", null,
             make("thead", null, make("tr", null, ...columns.map((c, k) => heading(kind, c, k, state)))), make("tbody", null, ...body)));
@@ -75,9 +76,9 @@ const tables = (function () {
         const field = make("input", { type: "search", id: "find-" + kind, input: () => { state.word = plain(field.value.trim()); drawOne(kind); } });
         field.value = state.typed || "";
         field.addEventListener("input", () => { state.typed = field.value; });
-        const hint = kind === "sources" ? "" : say("page.legend.compared", choice.guideline().name, guidelineWords(choice.guideline())) + ". " + (choice.it.state < 0 ? say("page.state.all") : stateWords(choice.it.state)) + ". " + say("page.table.unit", unit(choice.guideline().unit));
+        const hint = kind === "sources" ? "" : comparedWith() + " " + say("page.table.unit", unit(choice.guideline().unit)) + ".";
         holder.replaceChildren(make("h3", null, say("page." + kind)), make("p", "hint", hint), make("p", "buttons",
-            make("label", { for: "find-" + kind }, say("page.find")), field, button(say("page.csv"), () => csv(kind, columns, rows))), grid, make("p", "rest", more || ""));
+            make("label", { for: "find-" + kind }, say("page.find")), field, button(say("page.csv"), () => csv(kind, columns, state.rows))), grid, make("p", "rest", more || ""));
     }
 
     function heading(kind, c, k, state) {
@@ -117,9 +118,11 @@ const tables = (function () {
 
     /** Numbers in full, with a point; a text that a spreadsheet would take for a formula gets an apostrophe. */
     function csv(kind, columns, rows) {
+        const needsQuotes = /[",\r\n]/;
+        const formula = /^[=+\-@\t]/;
         const quoted = (value) => {
-            const text = typeof value === "number" ? (Number.isNaN(value) ? "" : String(value)) : String(value).replace(/^[=+\-@\t]/, "'$&");
-            return /[",\r\n]/.test(text) ? '"' + text.replace(/"/g, '""') + '"' : text;
+            const text = typeof value === "number" ? (Number.isNaN(value) ? "" : String(value)) : String(value).replace(formula, "'$&");
+            return needsQuotes.test(text) ? '"' + text.replace(/"/g, '""') + '"' : text;
         };
         const lines = [columns.map((c) => say(c.key) + (c.isNumber && /low|high/.test(c.key) ? " (" + choice.guideline().unit + ")" : "")), ...rows.map((row) => columns.map((c) => (c.isNumber ? c.value(row) : c.words(row))))];
         download(kind + ".csv", "text/csv", "\ufeff" + lines.map((line) => line.map(quoted).join(",")).join("\r\n") + "\r\n");

@@ -17,13 +17,13 @@ const whatif = (function () {
             return;
         }
         const kinds = ["practice", "group", "site"].filter((kind) => data.levers.some((lever) => lever.kind === kind));
-        root.replaceChildren(make("h3", null, say("page.whatif")), make("p", "hint", say("page.whatif.how")),
+        root.replaceChildren(...[make("h3", null, say("page.whatif")), make("p", "hint", say("page.whatif.how")),
             make("div", { id: "effect", class: "effect" }),
             make("p", "buttons", button(say("page.whatif.reset"), reset), button(say("page.whatif.save"), save), button(say("page.whatif.link"), copy),
                 make("span", { id: "copied", role: "status" })),
             ...kinds.map(kindOf),
             data.whatIf.together ? make("p", "hint", say("page.whatif.together", percent(data.whatIf.together.relative))) : null,
-            make("p", "hint", say("page.whatif.water")));
+            make("p", "hint", say("page.whatif.water"))].filter((part) => part));
         effect();
     }
 

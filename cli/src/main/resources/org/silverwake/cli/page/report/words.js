@@ -18,6 +18,13 @@ function say(key, ...parts) {
     return text.replace(/\{(\d)\}/g, (all, k) => (k < parts.length ? String(parts[k]) : all));
 }
 
+if (!data.guidelines.length) { // nothing to compare with: then nothing is assessed
+    data.guidelines.push({
+        id: "none", name: say("page.guideline.none"), printed: "", value: 1, unit: "", perSi: 1, medium: "", averaging: "any-state", factor: 1, protects: "",
+        scope: "reach", isDefault: true, isOneForAllStates: false, measure: -1, linear: false, substance: "mercury", leftOut: [], doubt: null, nearBank: null
+    });
+}
+
 /** A number with so many significant digits. */
 function figure(value, digits) {
     if (value === 0 || !Number.isFinite(value)) {
@@ -50,5 +57,10 @@ function day(text) {
 
 /** A unit as people write it. */
 function unit(text) {
-    return text.replace(/^u/, "\u00b5").replace("m3", "m\u00b3");
+    return text.replace(/\bu(g|m|S)/g, "\u00b5$1").replace("m3", "m\u00b3");
+}
+
+/** A text of the data as a sentence. */
+function sentence(text) {
+    return text.charAt(0).toUpperCase() + text.slice(1).replace(/\.$/, "") + ".";
 }
