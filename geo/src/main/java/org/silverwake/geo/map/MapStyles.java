@@ -144,7 +144,7 @@ final class MapStyles {
             case OTHER -> Symbols.mark("circle", PAPER, INK, 1.2);
             case GROUP_SMALL -> Symbols.mark("circle", "#b85a14", INK, 1.2);
             case GROUP_MIDDLE -> Symbols.mark("circle", "#a3213e", INK, 1.2);
-            case GROUP_LARGE -> Symbols.mark("circle", "#1d0824", PAPER, 1.2);
+            case GROUP_LARGE -> Symbols.mark("circle", "#150519", PAPER, 1.2);
             case SAMPLE -> Symbols.markOf("bottle", "color", INK, 1.1);
             case SAMPLE_BELOW_LIMIT -> Symbols.mark("bottle", PAPER, INK, 1.1);
             case SAMPLE_CANNOT_TELL -> Symbols.mark("crossed-bottle", PAPER, INK, 1.1);

@@ -9,11 +9,11 @@ import java.util.Locale;
 /**
  * The looks a reach can have, from far above a guideline to no answer. They differ in lightness, width and dash as well as
  * hue, so that they can be told apart in grey and with any color vision. Own choice: a ramp of falling lightness (CIE L*
- * 5, 24, 36, 49) from plum to orange, a thin blue (61) for "below", which must not look like a promise, and a grey (75) for no
+ * 3, 24, 36, 49) from plum to orange, a thin blue (61) for "below", which must not look like a promise, and a grey (75) for no
  * answer, told apart by dash. Steps are at least 12, and the five answers have a contrast of at least 3 to paper (WCAG 2.2, 1.4.11).
  */
 public enum ReachShade {
-    FAR_ABOVE("#1d0824", 6.4),
+    FAR_ABOVE("#150519", 6.4),
     ABOVE("#6e1044", 5.2),
     /** May be above, and the low estimate already is. */
     LIKELY_ABOVE("#a3213e", 4.2, 13.0, 2.5),
