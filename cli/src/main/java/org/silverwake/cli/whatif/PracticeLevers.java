@@ -15,6 +15,7 @@ import org.silverwake.cli.scenario.FieldNotesPlan;
 import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
 import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
+import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.cli.whatif.Lever.End;
 import org.silverwake.cli.whatif.Lever.Full;
@@ -90,7 +91,7 @@ final class PracticeLevers {
         }
         try {
             return Optional.of(Deviation.of(linear, factors, corrections, 1, Rerun.taking(outcome, offered, 1)));
-        } catch (OutsideModelException | NotesException e) {
+        } catch (OutsideModelException | NotesException | ScenarioException e) {
             return Optional.empty();
         }
     }
@@ -110,7 +111,7 @@ final class PracticeLevers {
                     kilograms(practice, then),
                     Optional.of(gain(practice)),
                     air ? AIR_ALONE : !exact && !run ? NOT_RUN : hasNew(then) ? NEW_PATH : "");
-        } catch (OutsideModelException | NotesException e) {
+        } catch (OutsideModelException | NotesException | ScenarioException e) {
             return new Lever(
                     practice.practice().name(),
                     Kind.PRACTICE,
