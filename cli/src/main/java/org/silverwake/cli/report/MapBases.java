@@ -30,7 +30,8 @@ public final class MapBases {
                 project.date(),
                 withSites,
                 MapWords.english(),
-                Paper.A4);
+                Paper.A4,
+                outcome.basin().ground());
     }
 
     private static List<MapPoint> of(Outcome outcome, boolean withSites) {

@@ -21,6 +21,7 @@ import org.silverwake.geo.crs.PointReader;
 import org.silverwake.geo.layer.LayerSource;
 import org.silverwake.geo.layer.Layers;
 import org.silverwake.geo.layer.VectorLayer;
+import org.silverwake.geo.map.Ground;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.geo.place.Placement;
 import org.silverwake.geo.place.Placer;
@@ -46,6 +47,7 @@ import org.silverwake.model.water.ReachTable;
  * @param warnings one line each
  * @param unplaced points that found no place on it; always empty in a run
  * @param failure why the layer makes no network, so that lines are as drawn, neither joined nor directed; never in a run
+ * @param ground what maps of it lie upon
  */
 public record Basin(
         VectorLayer layer,
@@ -57,7 +59,8 @@ public record Basin(
         List<AppliedCorrection> corrections,
         List<String> warnings,
         List<UnplacedPoint> unplaced,
-        Optional<String> failure) {
+        Optional<String> failure,
+        Ground ground) {
     private static final String SITE = "site";
 
     /**
@@ -80,9 +83,22 @@ public record Basin(
     }
 
     private static Basin of(ScenarioInput scenario, boolean strict) {
+        GroundStep ground = new GroundStep(scenario);
+        Basin basin;
+        try {
+            basin = of(scenario, strict, ground);
+        } catch (GeoDataException e) {
+            throw ground.with(e);
+        }
+        ground.require();
+        return basin;
+    }
+
+    private static Basin of(ScenarioInput scenario, boolean strict, GroundStep ground) {
         ScenarioInput.Rivers rivers = scenario.rivers();
         VectorLayer layer = Layers.read(
                 new LayerSource(rivers.file(), rivers.layer(), rivers.crs(), rivers.filter(), rivers.idColumn()));
+        ground.read(layer);
         Optional<ElevationModel> elevation = rivers.elevation().map(e -> ElevationModel.read(e.file(), e.toMeters()));
         if (elevation.isPresent() && !ReachHeights.reach(layer, elevation.get())) {
             throw notCovered(rivers.elevation().orElseThrow().file());
@@ -110,6 +126,8 @@ public record Basin(
         Waters waters = WaterBodyStep.find(scenario, map, network, polygons, placement.points());
         polygons.ifPresent(p -> warnings.addAll(p.warnings()));
         warnings.addAll(waters.notes());
+        Ground lies = ground.under(map, elevation);
+        warnings.addAll(ground.warnings());
         return new Basin(
                 layer,
                 map,
@@ -120,7 +138,8 @@ public record Basin(
                 corrections,
                 List.copyOf(warnings),
                 placement.unplaced(),
-                assembled.failure);
+                assembled.failure,
+                lies);
     }
 
     private record Assembled(RiverMap map, List<CorrectionOutcome> corrections, Optional<String> failure) {}
@@ -287,7 +306,8 @@ public record Basin(
                 corrections,
                 warnings,
                 unplaced,
-                failure);
+                failure,
+                ground);
     }
 
     /** The reach of the network that begins at a point. */

@@ -33,6 +33,9 @@ public record Backdrop(boolean hillShade, List<Layer> layers) {
     /**
      * A layer of any format that can be read.
      *
+     * @param where place of its file in the scenario, for messages
+     * @param labelWhere place of its label in the scenario
+     * @param styleWhere place of its style in the scenario
      * @param file where it is
      * @param layer its name within the file; the only one where empty
      * @param kind what it is of
@@ -42,6 +45,9 @@ public record Backdrop(boolean hillShade, List<Layer> layers) {
      * @param style styles of its own (SLD or SE), in place of all that
      */
     public record Layer(
+            String where,
+            String labelWhere,
+            String styleWhere,
             Path file,
             Optional<String> layer,
             Kind kind,

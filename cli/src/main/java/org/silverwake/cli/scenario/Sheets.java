@@ -25,6 +25,7 @@ import java.util.TreeSet;
  * @param walking speed of people on foot [m/s]
  * @param boat speed of a boat [m/s]
  * @param locator layer of lines or areas that people know the land by, for the small map of where the basin lies
+ * @param locatorWhere place of that layer in the scenario, for messages
  */
 public record Sheets(
         Size size,
@@ -36,7 +37,8 @@ public record Sheets(
         LocalDate useUntil,
         OptionalDouble walking,
         OptionalDouble boat,
-        Optional<Path> locator) {
+        Optional<Path> locator,
+        String locatorWhere) {
     /** Copies the collections. */
     public Sheets {
         kinds = Collections.unmodifiableSet(new TreeSet<>(kinds));

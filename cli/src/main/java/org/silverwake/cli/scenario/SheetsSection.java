@@ -21,6 +21,8 @@ final class SheetsSection {
     private static final String LAYER = "backdrop.layers.*.";
     /** Months for which a sheet may hang, unless the scenario says another day. */
     private static final int MONTHS = 12;
+    /** So much more green than red and blue, of 255, is seen as green [-]; chosen. */
+    private static final int GREENER = 12;
 
     private final ScenarioValue root;
     private final Sources sources;
@@ -125,7 +127,8 @@ final class SheetsSection {
                 until(section.at("use-until"), project.date()),
                 section.at("walking-speed").quantity(),
                 section.at("boat-speed").quantity(),
-                sources.find("locator", section.atPath("locator.file")));
+                sources.find("locator", section.atPath("locator.file")),
+                section.atPath("locator.file").where());
     }
 
     private static LocalDate until(ScenarioValue value, LocalDate made) {
@@ -161,14 +164,29 @@ final class SheetsSection {
         return new Backdrop(shade, layers);
     }
 
+    private static void color(ScenarioValue value, String text) {
+        if (!text.matches("#[0-9a-fA-F]{6}")) {
+            value.problem("\"" + text + "\" is not a color; give it as \"#rrggbb\", such as \"#8a6d3b\"");
+        } else if (isGreen(Integer.parseInt(text.substring(1), 16))) {
+            value.problem(
+                    "\"" + text + "\" is a green, which on these maps would look as if all were well; give another"
+                            + " color, such as \"#8a6d3b\"");
+        }
+    }
+
+    private static boolean isGreen(int rgb) {
+        int green = rgb >> 8 & 0xff;
+        return green - Math.max(rgb >> 16, rgb & 0xff) >= GREENER;
+    }
+
     private Optional<Backdrop.Layer> layer(ScenarioValue item) {
         ScenarioValue color = item.at("color");
-        color.text()
-                .filter(text -> !text.matches("#[0-9a-fA-F]{6}"))
-                .ifPresent(text ->
-                        color.problem("\"" + text + "\" is not a color; give it as \"#rrggbb\", such as \"#8a6d3b\""));
+        color.text().ifPresent(text -> color(color, text));
         return sources.find("backdrop", item.at("file"))
                 .map(file -> new Backdrop.Layer(
+                        item.at("file").where(),
+                        item.at("label").where(),
+                        item.at("style").where(),
                         file,
                         item.at("layer").text(),
                         item.at("kind")

@@ -166,7 +166,16 @@ class FieldKitTest {
     @Test
     void withoutPlacesThereIsNothingToSample() throws IOException {
         Path scenario = Files.createDirectories(folder.resolve("empty"));
-        for (String name : List.of("rivers.gpkg", "dem.tif", "sites.csv", "abstractions.csv", "lab.csv")) {
+        for (String name : List.of(
+                "rivers.gpkg",
+                "dem.tif",
+                "sites.csv",
+                "abstractions.csv",
+                "lab.csv",
+                "forest.geojson",
+                "lakes.geojson",
+                "settlements.geojson",
+                "roads.geojson")) {
             Files.copy(LANTERN.resolve(name), scenario.resolve(name));
         }
         String yaml = Files.readString(LANTERN.resolve("scenario.yaml"));

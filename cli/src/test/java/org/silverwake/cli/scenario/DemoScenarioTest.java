@@ -27,8 +27,8 @@ class DemoScenarioTest {
     private ScenarioInput read() throws IOException {
         Path demo = Path.of("..", "scenarios", "lantern");
         try (Stream<Path> files = Files.list(demo)) {
-            for (Path file :
-                    files.filter(f -> f.toString().matches(".*\\.(yaml|csv)")).toList()) {
+            for (Path file : files.filter(f -> f.toString().matches(".*\\.(yaml|csv|geojson)"))
+                    .toList()) {
                 Files.copy(file, folder.resolve(file.getFileName()));
             }
         }

@@ -224,7 +224,8 @@ class PrintedSheetsTest {
         Files.writeString(
                 lantern.resolve("half.yaml"),
                 Files.readString(lantern.resolve("scenario.yaml")).replace("sites.csv", "half.csv"));
-        // 900, 600 and 350 t/yr of slurry at 22, 35 and 48 mg/kg: half of the first is 9.9 kg/yr less than 90.75, as balance.csv has it
+        // 900, 600 and 350 t/yr of slurry at 22, 35 and 48 mg/kg: half of the first is 9.9 kg/yr less than 90.75, as
+        // balance.csv has it
         Files.writeString(
                 lantern.resolve("half.csv"),
                 Files.readString(lantern.resolve("sites.csv")).replace("slurry,900,", "slurry,450,"));

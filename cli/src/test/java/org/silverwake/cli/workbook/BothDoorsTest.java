@@ -132,7 +132,15 @@ class BothDoorsTest {
 
     private static Path workbook(Path from, Path into) throws IOException {
         Files.createDirectories(into);
-        for (String file : new String[] {"rivers.gpkg", "dem.tif", "lab.csv"}) {
+        for (String file : new String[] {
+            "rivers.gpkg",
+            "dem.tif",
+            "lab.csv",
+            "forest.geojson",
+            "lakes.geojson",
+            "settlements.geojson",
+            "roads.geojson"
+        }) {
             Files.copy(from.resolve(file), into.resolve(file));
         }
         WorkbookWriter.write(into.resolve(WorkbookReader.FILE), TextDoor.contents(from), "en");

@@ -35,6 +35,20 @@ public final class Layers {
      * @throws GeoDataException if it cannot be read as described; the message is one line for the user
      */
     public static VectorLayer read(LayerSource source) {
+        VectorLayer layer = readAlsoEmpty(source);
+        if (layer.features().isEmpty()) {
+            throw new GeoDataException(
+                    source.file() + ": layer \"" + layer.name() + "\" has no features; give a layer that has some");
+        }
+        return layer;
+    }
+
+    /**
+     * The layer a source describes, also where it has no features; its coordinate system then is WGS 84.
+     *
+     * @throws GeoDataException if it cannot be read as described; the message is one line for the user
+     */
+    public static VectorLayer readAlsoEmpty(LayerSource source) {
         Path file = source.file();
         if (!Files.isRegularFile(file)) {
             throw new GeoDataException(
@@ -43,7 +57,7 @@ public final class Layers {
         try {
             RawLayer raw = raw(source);
             if (raw.features().isEmpty()) {
-                throw new GeoDataException("layer \"" + raw.name() + "\" has no features; give a layer that has some");
+                return new VectorLayer(file, raw.name(), LayerCrs.wgs84(), raw.columns(), List.of(), raw.warnings());
             }
             return finish(source, raw);
         } catch (GeoDataException e) {

@@ -53,7 +53,7 @@ public final class CheckPicture {
         List<Defect> shown = map.defects().stream().limit(MOST_LISTED).toList();
         MapFrame frame = MapFrame.fitted(places(map, points, shown), page.mapView(), PADDING);
         int dropped = paintMap(g, frame, map, points, shown);
-        new Surround(g, frame).paint(words);
+        new Surround(g, frame).paint(words, Ground.bare());
         Panel.draw(g, page.panel(), panel -> fill(panel, map, points, words, dropped));
     }
 

@@ -70,13 +70,13 @@ public final class ConcentrationMap {
         MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
         double factor = widthFactor(map, frame);
         int dropped = paintMap(g, frame, map, sheet, factor);
-        new Surround(g, frame).paint(sheet.basis().words());
+        new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
             Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE));
         }
-        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, !cautionsBelow, dropped));
+        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, frame, !cautionsBelow, dropped));
         return dropped;
     }
 
@@ -105,19 +105,25 @@ public final class ConcentrationMap {
         Shape old = g.getClip();
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);
+        BackdropPainter backdrop = new BackdropPainter(frame, sheet.basis().ground());
+        backdrop.paint(g);
         var reaches = MapFeatures.reaches(map, sheet.reaches());
         painter.paint(MapFeatures.waters(sheet.basis().waters(), sheet.reaches()), MapStyles.waters(sheet.classes()));
+        if (sheet.basis().ground().isDrawn()) {
+            painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
+        }
         painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));
         painter.paint(MapFeatures.points(sheet.basis().points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
+        new BackdropNames(frame, sheet.basis()).add(painter.labels());
         int dropped = painter.paintLabels();
         g.setClip(old);
         return dropped;
     }
 
-    private static void fill(Panel panel, MapSheet sheet, boolean withCautions, int dropped) {
+    private static void fill(Panel panel, MapSheet sheet, MapFrame frame, boolean withCautions, int dropped) {
         MapWords words = sheet.basis().words();
         panel.heading(sheet.legendTitle());
         for (LineClass look : sheet.classes()) {
@@ -126,6 +132,8 @@ public final class ConcentrationMap {
         marks(panel, sheet);
         panel.gap(3);
         points(panel, sheet);
+        new BackdropPainter(frame, sheet.basis().ground())
+                .legend(panel, sheet.basis().words().ground());
         summary(panel, sheet.summary());
         panel.rule();
         if (!sheet.guidelines().isEmpty()) {

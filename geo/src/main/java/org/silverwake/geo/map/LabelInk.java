@@ -34,9 +34,10 @@ final class LabelInk {
     private static final FontRenderContext PAPER = new FontRenderContext(null, true, true);
     private static final double SYMBOL_RADIUS = 7;
     private static final double HALF_STROKE = 3;
+    private static final double QUIET_HALO = 1.3;
     private static final Color LEADER = new Color(0x40, 0x40, 0x40);
 
-    private record Text(String words, boolean ofLine, Font font, Color fill, Color halo, double haloRadius) {}
+    private record Text(String words, boolean uncounted, Font font, Color fill, Color halo, double haloRadius) {}
 
     private final LabelPlacer placer;
     private final List<Text> texts = new ArrayList<>();
@@ -79,6 +80,12 @@ final class LabelInk {
         requests.add(new LabelRequest(StyleValues.number(symbolizer.getPriority(), feature, 0), spots));
     }
 
+    /** A text that gives way to all others of lower priority number and is left out without a word. */
+    void addQuiet(String words, Font font, Color fill, double priority, List<Spot> spots) {
+        texts.add(new Text(words, true, font, fill, Color.WHITE, QUIET_HALO));
+        requests.add(new LabelRequest(priority, spots));
+    }
+
     private static List<Spot> along(PageLine line, double width, double height) {
         return Spots.along(line.xs(), line.ys(), HALF_STROKE, width, height);
     }
@@ -103,7 +110,7 @@ final class LabelInk {
             }
         }
         return (int) IntStream.range(0, texts.size())
-                .filter(k -> !texts.get(k).ofLine() && layout.spots().get(k).isEmpty())
+                .filter(k -> !texts.get(k).uncounted() && layout.spots().get(k).isEmpty())
                 .count();
     }
 

@@ -19,6 +19,7 @@ import java.util.List;
  * @param notForPosting whether single sites are shown, so that the map must not be put up
  * @param words fixed words
  * @param paper size
+ * @param ground what maps lie upon
  */
 public record MapBasis(
         String title,
@@ -29,7 +30,8 @@ public record MapBasis(
         LocalDate date,
         boolean notForPosting,
         MapWords words,
-        Paper paper) {
+        Paper paper,
+        Ground ground) {
     /**
      * Copies and checks.
      *
@@ -49,13 +51,13 @@ public record MapBasis(
         List<MapPoint> others = points.stream()
                 .filter(point -> point.kind() != MapPoint.Kind.SITE)
                 .toList();
-        return new MapBasis(title, others, waters, cautions, maker, date, notForPosting, words, paper);
+        return new MapBasis(title, others, waters, cautions, maker, date, notForPosting, words, paper, ground);
     }
 
     /** The same with further points. */
     public MapBasis withPoints(List<MapPoint> more) {
         List<MapPoint> all = new ArrayList<>(points);
         all.addAll(more);
-        return new MapBasis(title, all, waters, cautions, maker, date, notForPosting, words, paper);
+        return new MapBasis(title, all, waters, cautions, maker, date, notForPosting, words, paper, ground);
     }
 }

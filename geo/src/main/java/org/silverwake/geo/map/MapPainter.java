@@ -96,6 +96,11 @@ public final class MapPainter {
         }
     }
 
+    /** The texts met so far. */
+    LabelInk labels() {
+        return labels;
+    }
+
     /** Places and draws all texts met so far; how many names of points found no room. Names along lines are not counted. */
     public int paintLabels() {
         return labels.paint(g);

@@ -20,6 +20,7 @@ final class MapStyles {
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
     static final String AREA = "#ecdfc6";
+    private static final double AREA_OPACITY = 0.8;
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -36,9 +37,14 @@ final class MapStyles {
         return Symbols.style(passes.toArray(new FeatureTypeStyle[0]));
     }
 
-    /** A white edge that sets the river off from whatever lies under it. */
-    private static LineSymbolizer casing(LineClass look, double factor) {
-        return Symbols.line(PAPER, look.width() * factor + CASING, List.of(), "butt");
+    /** White edges that set rivers off from whatever lies under them. */
+    static Style casings(List<LineClass> classes, double factor) {
+        List<Rule> rules = new ArrayList<>();
+        for (int k = 0; k < classes.size(); k++) {
+            double width = classes.get(k).width() * factor + CASING;
+            rules.add(Symbols.rule(Symbols.equal("class", k), Symbols.line(PAPER, width, List.of(), "round")));
+        }
+        return Symbols.style(Symbols.pass(rules.toArray(new Rule[0])));
     }
 
     /** One class: under a dashed line a thin unbroken one, so that the river does not fall apart, then the line itself. */
@@ -74,7 +80,7 @@ final class MapStyles {
     }
 
     static PolygonSymbolizer area() {
-        PolygonSymbolizer area = Symbols.area(AREA, 1, INK, 1.2);
+        PolygonSymbolizer area = Symbols.area(AREA, AREA_OPACITY, INK, 1.2);
         area.getStroke().setDashArray(new float[] {1.2f, 3});
         return area;
     }

@@ -30,6 +30,7 @@ import java.util.Map;
  * @param noDefects check picture: in place of an empty list
  * @param repaired check picture: before what was done
  * @param moreInTable check picture: after the number of defects for which there was no room
+ * @param ground what the map lies upon, and ways over it
  */
 public record MapWords(
         String hatched,
@@ -52,7 +53,8 @@ public record MapWords(
         String defects,
         String noDefects,
         String repaired,
-        String moreInTable) {
+        String moreInTable,
+        GroundWords ground) {
     /** Copies the map; every kind needs a name. */
     public MapWords {
         kinds = Map.copyOf(kinds);
@@ -71,7 +73,8 @@ public record MapWords(
             String flow,
             String water,
             Map<MapPoint.Kind, String> kinds,
-            String namesLeftOut) {
+            String namesLeftOut,
+            GroundWords ground) {
         return new MapWords(
                 hatched,
                 nearBank,
@@ -93,7 +96,8 @@ public record MapWords(
                 "",
                 "",
                 "",
-                "");
+                "",
+                ground);
     }
 
     /** English. */
@@ -136,6 +140,7 @@ public record MapWords(
                 "Found in the river layer",
                 "Nothing amiss was found.",
                 "Repaired:",
-                "more in the table of defects");
+                "more in the table of defects",
+                GroundWords.english());
     }
 }

@@ -20,6 +20,8 @@ final class Panel {
     private static final double STEP = 0.03;
     private static final double AREA = 9;
     private static final double SWATCH = 48;
+    private static final double SAMPLE_ROW = 14;
+    private static final double SAMPLE_WIDTH = 24;
     /** For the widest point symbol with its edge; symbols keep their size when texts shrink. */
     private static final double SYMBOL_ROOM = 22;
 
@@ -63,6 +65,11 @@ final class Panel {
         Panel panel = new Panel(nowhere, room, scale);
         content.accept(panel);
         return panel.y - room.getY();
+    }
+
+    /** What it draws onto; that of the measuring pass shows nothing. */
+    Graphics2D graphics() {
+        return g;
     }
 
     void heading(String text) {
@@ -132,6 +139,24 @@ final class Panel {
             g.setColor(INK);
             var font = Prose.fitting(texts.get(k), Fonts.regular(size * scale), half - SYMBOL_ROOM - 4);
             Prose.draw(g, texts.get(k), font, x + SYMBOL_ROOM + 2, middle - 0.6 * font.getSize2D(), half);
+        }
+        y += (texts.size() + 1) / 2 * height + 2 * scale;
+    }
+
+    /** Samples of what lies under the map and their texts, two to a row. */
+    void samples(List<Consumer<Rectangle2D>> samples, List<String> texts, double size) {
+        double half = room.getWidth() / 2;
+        double height = SAMPLE_ROW * scale;
+        double width = SAMPLE_WIDTH * scale;
+        for (int k = 0; k < texts.size(); k++) {
+            double x = room.getX() + k % 2 * half;
+            double middle = y + k / 2 * height + height / 2;
+            double tall = AREA * scale;
+            samples.get(k).accept(new Rectangle2D.Double(x, middle - tall / 2, width, tall));
+            g.setColor(INK);
+            double left = width + 5 * scale;
+            var font = Prose.fitting(texts.get(k), Fonts.regular(size * scale), half - left - 4);
+            Prose.draw(g, texts.get(k), font, x + left, middle - 0.6 * font.getSize2D(), half);
         }
         y += (texts.size() + 1) / 2 * height + 2 * scale;
     }

@@ -20,6 +20,10 @@ import org.locationtech.jts.geom.Coordinate;
 final class Surround {
     private static final Color INK = Color.decode(MapStyles.INK);
     private static final double[] STEPS = {1, 2, 5};
+    private static final double KILOMETER = 1000;
+    private static final int MOST_LINES = 2;
+    private static final double SMALLEST_NOTE = 6;
+    private static final float NOTE_STEP = 0.25f;
 
     private final Graphics2D g;
     private final MapFrame frame;
@@ -31,7 +35,7 @@ final class Surround {
         view = frame.view();
     }
 
-    void paint(MapWords words) {
+    void paint(MapWords words, Ground ground) {
         g.setColor(INK);
         g.setStroke(new BasicStroke(1));
         g.draw(view);
@@ -42,9 +46,15 @@ final class Surround {
         g.setColor(INK);
         double left = end + 14;
         double room = view.getMaxX() - left;
+        String note = Travel.line(bar(scaleMeters()), scaleMeters(), ground, words.ground())
+                .map(ways -> ways + " " + words.scaleNote())
+                .orElse(words.scaleNote());
         Font font = Fonts.regular(8.5);
-        double lines = Prose.wrap(words.scaleNote(), font, room).size();
-        Prose.draw(g, words.scaleNote(), font, left, y + 14 - 5 * lines, room);
+        while (Prose.wrap(note, font, room).size() > MOST_LINES && font.getSize2D() > SMALLEST_NOTE) {
+            font = font.deriveFont(font.getSize2D() - NOTE_STEP);
+        }
+        double lines = Prose.wrap(note, font, room).size();
+        Prose.draw(g, note, font, left, y + 14 - 5 * lines, room);
     }
 
     private void ticks() {
@@ -115,7 +125,6 @@ final class Surround {
     private double scaleBar(double x, double y) {
         double length = scalePoints();
         double meters = scaleMeters();
-        boolean kilometers = meters >= 1000;
         g.setStroke(new BasicStroke(1));
         for (int k = 0; k < 4; k++) {
             Rectangle2D part = new Rectangle2D.Double(x + length * k / 4, y, length / 4, 5);
@@ -126,15 +135,19 @@ final class Surround {
         }
         Font font = Fonts.bold(11);
         g.setFont(font);
-        String end = number(kilometers ? meters / 1000 : meters) + (kilometers ? " km" : " m");
-        String half = number(kilometers ? meters / 2000 : meters / 2);
+        String end = bar(meters);
+        String half = number(meters >= KILOMETER ? meters / 2 / KILOMETER : meters / 2);
         g.drawString("0", (float) x, (float) y - 4);
         g.drawString(half, (float) (x + length / 2 - Prose.width(half, font) / 2), (float) y - 4);
         g.drawString(end, (float) (x + length - Prose.width(number(1), font)), (float) y - 4);
         return x + length - Prose.width(number(1), font) + Prose.width(end, font);
     }
 
-    private static String number(double value) {
+    private static String bar(double meters) {
+        return meters >= KILOMETER ? number(meters / KILOMETER) + " km" : number(meters) + " m";
+    }
+
+    static String number(double value) {
         return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
     }
 

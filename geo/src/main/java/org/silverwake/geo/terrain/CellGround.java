@@ -49,7 +49,7 @@ final class CellGround {
     }
 
     /** Meters east and north of the step to the next column, then of that to the next row. */
-    private static double[] sides(ElevationModel model, double column, double row) {
+    static double[] sides(ElevationModel model, double column, double row) {
         double[] along = side(model, column - STEP, row, column + STEP, row);
         double[] down = side(model, column, row - STEP, column, row + STEP);
         return new double[] {along[0], along[1], down[0], down[1]};

@@ -183,7 +183,16 @@ class ConcentrationMapTest {
         MapSheet sheet = Sheets.full(MAP, 5, Paper.A4);
         MapBasis basis = sheet.basis();
         assertThatThrownBy(() -> new MapBasis(
-                        "", basis.points(), List.of(), List.of(), "", basis.date(), false, basis.words(), Paper.A4))
+                        "",
+                        basis.points(),
+                        List.of(),
+                        List.of(),
+                        "",
+                        basis.date(),
+                        false,
+                        basis.words(),
+                        Paper.A4,
+                        Ground.bare()))
                 .hasMessageContaining("not for posting");
     }
 

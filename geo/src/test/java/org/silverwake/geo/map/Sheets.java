@@ -47,7 +47,8 @@ final class Sheets {
                 LocalDate.of(2026, 11, 25),
                 true,
                 MapWords.english(),
-                paper);
+                paper,
+                Ground.bare());
         return new MapSheet(
                 basis,
                 "Dry season \u2013 inorganic mercury, unfiltered, in surface water",
