@@ -12,6 +12,7 @@ import org.silverwake.cli.run.ApportionRun;
 import org.silverwake.cli.run.Apportioned;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.SharedValue;
+import org.silverwake.geo.map.Ground;
 import org.silverwake.geo.map.WallSheet;
 import org.silverwake.geo.map.WallSheet.Bars;
 import org.silverwake.geo.map.WallSheet.Block;
@@ -99,7 +100,7 @@ final class ShareSheets {
                                         outcome.scenario().states().get(state).name()),
                         false),
                 List.of(),
-                new WallSheet.Ground(List.of(), List.of()),
+                new WallSheet.Ground(Ground.bare(), List.of(), List.of()),
                 Optional.of(new Bars(sources(), rows)),
                 Optional.empty(),
                 new WallSheet.Legend(

@@ -55,7 +55,8 @@ final class SheetGround {
                             corners(sites), outcome.basin().map())
                     .ifPresent(area -> areas.add(new WallSheet.NamedArea(name, area))));
         }
-        return new WallSheet.Ground(outcome.basin().waters().shapes(), areas);
+        return new WallSheet.Ground(
+                outcome.basin().ground(), outcome.basin().waters().shapes(), areas);
     }
 
     /** Groups by name, each with its sites' places in the scenario's list. */

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Sheets;
 import org.silverwake.cli.text.Texts;
+import org.silverwake.geo.map.BackdropLayer;
+import org.silverwake.geo.map.GroundWords;
 import org.silverwake.geo.map.MapPoint;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.geo.map.Paper;
@@ -160,7 +162,19 @@ final class SheetWords {
                 texts.text("mark.flow"),
                 texts.text("mark.water"),
                 kinds,
-                texts.text("mark.left-out"));
+                texts.text("mark.left-out"),
+                ground());
+    }
+
+    private GroundWords ground() {
+        Map<BackdropLayer.Kind, String> kinds = new EnumMap<>(BackdropLayer.Kind.class);
+        kinds.put(BackdropLayer.Kind.ROADS, texts.text("ground.roads"));
+        kinds.put(BackdropLayer.Kind.LAKES, texts.text("ground.lakes"));
+        kinds.put(BackdropLayer.Kind.SETTLEMENTS, texts.text("ground.settlements"));
+        kinds.put(BackdropLayer.Kind.FOREST, texts.text("ground.forest"));
+        kinds.put(BackdropLayer.Kind.BORDERS, texts.text("ground.borders"));
+        return new GroundWords(
+                kinds, texts.text("ground.slopes"), "", "", "", "", "", "", "", texts.text("ground.equator"));
     }
 
     /** Kilometers, and the time that they take at the scenario's speeds. */

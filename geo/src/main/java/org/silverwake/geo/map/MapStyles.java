@@ -20,6 +20,7 @@ final class MapStyles {
     static final String WATER_INK = "#2d4a73";
     private static final String PAPER = "#ffffff";
     static final String AREA = "#ecdfc6";
+    private static final double AREA_OPACITY = 0.8;
     private static final double CASING = 2;
     private static final double WATER_OPACITY = 0.45;
 
@@ -79,7 +80,7 @@ final class MapStyles {
     }
 
     static PolygonSymbolizer area() {
-        PolygonSymbolizer area = Symbols.area(AREA, 1, INK, 1.2);
+        PolygonSymbolizer area = Symbols.area(AREA, AREA_OPACITY, INK, 1.2);
         area.getStroke().setDashArray(new float[] {1.2f, 3});
         return area;
     }

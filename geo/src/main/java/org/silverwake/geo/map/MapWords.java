@@ -73,7 +73,8 @@ public record MapWords(
             String flow,
             String water,
             Map<MapPoint.Kind, String> kinds,
-            String namesLeftOut) {
+            String namesLeftOut,
+            GroundWords ground) {
         return new MapWords(
                 hatched,
                 nearBank,
@@ -96,7 +97,7 @@ public record MapWords(
                 "",
                 "",
                 "",
-                GroundWords.english());
+                ground);
     }
 
     /** English. */

@@ -15,6 +15,7 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.assembly.RiverMap;
 
@@ -23,7 +24,10 @@ final class WallMaps {
     private static final Color INK = Color.decode(MapStyles.INK);
     static final Color PALE = new Color(0xe6, 0xe6, 0xe6);
     private static final double PADDING = 32;
+    private static final int SEEN_THROUGH = 200;
     private static final double GAP = 8;
+    private static final double LOCATOR = 82;
+    private static final double SMALL_PADDING = 12;
     private static final double CAPTION = 15;
     /** Shorter scale bars have no number at their half [points]. */
     private static final double LEAST_HALVED = 80;
@@ -51,7 +55,7 @@ final class WallMaps {
         int best = 1;
         double largest = 0;
         for (int columns = 1; columns <= count; columns++) {
-            double scale = new MapFrame(places(), cell(room, columns, 0), PADDING / 2).pointsPerMeter();
+            double scale = new MapFrame(places(), cell(room, columns, 0), SMALL_PADDING).pointsPerMeter();
             if (scale > largest) {
                 largest = scale;
                 best = columns;
@@ -95,7 +99,6 @@ final class WallMaps {
                 Font font = Prose.fitting(figure.caption(), Fonts.bold(CAPTION), view.getWidth());
                 Prose.draw(g, figure.caption(), font, view.getX(), view.getY() - captionHeight, 2 * view.getWidth());
             }
-            mark(g, view);
             dropped += paint(g, figure, view, enlarged);
             g.setColor(INK);
             g.setStroke(new BasicStroke(1));
@@ -122,6 +125,10 @@ final class WallMaps {
         return ENLARGED[ENLARGED.length - 1];
     }
 
+    private double padding() {
+        return views.size() > 1 ? SMALL_PADDING : PADDING;
+    }
+
     MapFrame frame(int k, double enlarged) {
         Rectangle2D view = views.get(k);
         Rectangle2D small = new Rectangle2D.Double(
@@ -129,7 +136,7 @@ final class WallMaps {
                 view.getY() / enlarged,
                 view.getWidth() / enlarged,
                 view.getHeight() / enlarged);
-        return new MapFrame(places(), small, PADDING / enlarged);
+        return new MapFrame(places(), small, padding() / enlarged);
     }
 
     private int paint(Graphics2D whole, WallSheet.Figure figure, Rectangle2D view, double enlarged) {
@@ -141,16 +148,57 @@ final class WallMaps {
         MapPainter painter = new MapPainter(g, frame);
         List<LineClass> classes = sheet.legend().classes();
         var reaches = MapFeatures.reaches(map, figure.reaches());
+        new BackdropPainter(frame, sheet.ground().under()).paint(g);
+        mark(whole, view);
         painter.paint(MapFeatures.areas(sheet.ground().areas()), MapStyles.areas());
         painter.paint(MapFeatures.waters(sheet.ground().waters(), figure.reaches()), MapStyles.waters(classes));
+        if (sheet.ground().under().isDrawn()) {
+            painter.paint(reaches, MapStyles.casings(classes, factor));
+        }
         painter.paint(reaches, MapStyles.reaches(classes, factor));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(ConcentrationMap.arrowGap(map, frame)));
         painter.paint(MapFeatures.points(figure.points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
+        corner(frame, enlarged).ifPresent(room -> {
+            painter.labels().keepClear(room.getCenterX(), room.getCenterY(), room.getWidth() + 4);
+            Rectangle2D onPage =
+                    new Rectangle2D.Double(room.getX() * enlarged, room.getY() * enlarged, LOCATOR, LOCATOR);
+            sheet.ground()
+                    .under()
+                    .locator()
+                    .draw(whole, onPage, map, sheet.legend().marks().ground());
+        });
         int dropped = painter.paintLabels();
         g.dispose();
         return dropped;
+    }
+
+    /** The first corner of a single map that no river and no place lies in, for the small map of where the basin lies. */
+    private Optional<Rectangle2D> corner(MapFrame frame, double enlarged) {
+        Rectangle2D view = frame.view();
+        double size = LOCATOR / enlarged;
+        double gap = GAP / enlarged / 2;
+        if (views.size() > 1 || view.getHeight() < 2 * size) {
+            return Optional.empty();
+        }
+        List<Point2D> places =
+                places().stream().map(at -> frame.toPage(at.x, at.y)).toList();
+        for (double y : new double[] {view.getY() + gap, view.getMaxY() - size - gap}) {
+            for (double x : new double[] {view.getX() + gap, view.getMaxX() - size - gap}) {
+                Rectangle2D room = new Rectangle2D.Double(x, y, size, size);
+                Rectangle2D wide = new Rectangle2D.Double(x - gap, y - gap, size + 2 * gap, size + 2 * gap);
+                if (places.stream().noneMatch(wide::contains)) {
+                    return Optional.of(room);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What lies under the maps, for the legend. */
+    BackdropPainter backdrop() {
+        return new BackdropPainter(frame(0, 1), sheet.ground().under());
     }
 
     /** The word of a draft across the map, under all that is drawn on it; outlines, so that nobody takes it for a name. */
@@ -168,14 +216,14 @@ final class WallMaps {
         to.translate(-bounds.getCenterX(), -bounds.getCenterY());
         Shape clip = g.getClip();
         g.clip(view);
-        g.setColor(PALE);
+        g.setColor(new Color(PALE.getRed(), PALE.getGreen(), PALE.getBlue(), SEEN_THROUGH));
         g.fill(to.createTransformedShape(outline));
         g.setClip(clip);
     }
 
     /** Scale bar, in kilometers and in time where a speed is known, and north arrow, in a row below the maps. */
     void scale(Graphics2D g, Rectangle2D row) {
-        MapFrame frame = new MapFrame(places(), views.get(0), PADDING);
+        MapFrame frame = new MapFrame(places(), views.get(0), padding());
         double meters = Surround.below(0.3 * views.get(0).getWidth() / frame.pointsPerMeter());
         Coordinate middle =
                 frame.toGround(views.get(0).getCenterX(), views.get(0).getCenterY());

@@ -194,6 +194,11 @@ public final class WallPainter {
         if (sheet.bars().isEmpty()) {
             marks(panel);
         }
+        if (sheet.bars().isEmpty() && sheet.ground().under().isDrawn()) {
+            new WallMaps(map, sheet, new Rectangle2D.Double(0, 0, width, height))
+                    .backdrop()
+                    .legend(panel, sheet.legend().marks().ground());
+        }
         sheet.legend().notes().forEach(note -> panel.paragraph(note, SOURCES));
         if (dropped > 0) {
             panel.paragraph(sheet.legend().marks().namesLeftOut() + " " + dropped, SOURCES);
@@ -232,7 +237,7 @@ public final class WallPainter {
         }
         panel.points(symbols, texts, ROW);
         panel.line(
-                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(90)),
+                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(20)),
                 words.flow(),
                 SOURCES + 1);
     }

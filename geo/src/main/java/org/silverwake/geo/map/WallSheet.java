@@ -70,8 +70,8 @@ public record WallSheet(
         }
     }
 
-    /** What all maps lie on: surfaces of waters, areas of groups of sites. */
-    public record Ground(List<WaterShape> waters, List<NamedArea> areas) {
+    /** What all maps lie on: slopes and layers, surfaces of waters, areas of groups of sites. */
+    public record Ground(org.silverwake.geo.map.Ground under, List<WaterShape> waters, List<NamedArea> areas) {
         /** Copies the lists. */
         public Ground {
             waters = List.copyOf(waters);
