@@ -189,9 +189,9 @@ public final class FishRun {
     /**
      * What the chain makes of methylmercury in filtered water over a fish's range: content over concentration [m3/kg].
      *
-     * @param low of the low estimate of water, for that of fish
-     * @param high of the high estimates
-     * @param background of background, at the middle factor
+     * @param low of the low estimate of water, for that of fish [m3/kg]
+     * @param high of the high estimates [m3/kg]
+     * @param background of background, at the middle factor [m3/kg]
      */
     public record Factors(double low, double high, double background) {}
 
