@@ -6,6 +6,7 @@ package org.silverwake.cli.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -22,10 +23,13 @@ import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
+import org.silverwake.geo.GeoDataException;
+import org.silverwake.geo.map.OwnStyle;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -52,6 +56,12 @@ public final class RunCommand implements Callable<Integer> {
             description = "Leave single sites off maps and profiles, so that they may be posted.")
     private boolean withoutSites;
 
+    @Option(
+            names = "--style",
+            paramLabel = "FILE",
+            description = "Draw the reaches of flow states' maps by an SLD 1.0 or SE 1.1 file of your own.")
+    private Optional<Path> style;
+
     @Mixin
     private FormatsOption maps;
 
@@ -65,15 +75,17 @@ public final class RunCommand implements Callable<Integer> {
         long began = System.nanoTime();
         StopWatch watch = new StopWatch(times);
         Path target = out.orElseGet(() -> defaultOut(scenario));
+        Optional<OwnStyle> own = style.map(this::styleFile);
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Outcome outcome = MainRun.run(scenario, watch::step);
+            own.ifPresent(read -> requireColumns(read, outcome));
             watch.step("write tables and layers");
             Tables.write(outcome, folder.path().resolve("tables"));
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
-            Maps.draw(outcome, new MapFiles(folder.path().resolve("maps"), maps.formats()), all, withoutSites);
+            Maps.draw(outcome, new MapFiles(folder.path().resolve("maps"), maps.formats()), own, all, withoutSites);
             watch.step("draw profiles");
             Profiles.draw(outcome, folder.path().resolve("profiles"), withoutSites);
             FormStacks.draw(outcome, folder.path().resolve("profiles"), withoutSites);
@@ -87,6 +99,24 @@ public final class RunCommand implements Callable<Integer> {
             folder.discard();
         }
         return 0;
+    }
+
+    private OwnStyle styleFile(Path file) {
+        try {
+            return OwnStyle.read(file);
+        } catch (GeoDataException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
+    }
+
+    private void requireColumns(OwnStyle read, Outcome outcome) {
+        List<String> unknown = read.unknown(Layers.columns(outcome));
+        if (!unknown.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    read.name() + ": reaches have no column " + String.join(", ", unknown) + "; they have "
+                            + String.join(", ", Layers.columns(outcome)));
+        }
     }
 
     /** out/ and the scenario folder's name, with that of the file where it has one of its own, below the working directory. */

@@ -7,11 +7,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.geo.map.MapSheet;
+import org.silverwake.geo.map.OwnLook;
 
 /**
  * Where maps go, and as which kinds of files.
@@ -32,6 +34,11 @@ public record MapFiles(Path folder, Set<MapFormat> formats) {
 
     /** Draws a map; its name is without ending. */
     public void draw(RiverMap map, MapSheet sheet, String name) {
+        draw(map, sheet, Optional.empty(), name);
+    }
+
+    /** Draws a map with reaches as a user's own style shows them, if there is one. */
+    public void draw(RiverMap map, MapSheet sheet, Optional<OwnLook> own, String name) {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -39,7 +46,7 @@ public record MapFiles(Path folder, Set<MapFormat> formats) {
         }
         for (MapFormat format : MapFormat.values()) {
             if (formats.contains(format)) {
-                ConcentrationMap.draw(map, sheet, folder.resolve(name + "." + format.ending()));
+                ConcentrationMap.draw(map, sheet, own, folder.resolve(name + "." + format.ending()));
             }
         }
     }
