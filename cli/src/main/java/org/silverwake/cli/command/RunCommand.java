@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,11 +27,14 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
 import org.silverwake.cli.sheet.PrintedSheets;
+import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.map.MapFormat;
+import org.silverwake.geo.map.OwnStyle;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -67,6 +71,12 @@ public final class RunCommand implements Callable<Integer> {
                     "What printed sheets are written as, one or more of png, svg, pdf with commas between (default pdf).")
     private Set<MapFormat> sheets = new LinkedHashSet<>();
 
+    @Option(
+            names = "--style",
+            paramLabel = "FILE",
+            description = "Draw the reaches of flow states' maps by an SLD 1.0 or SE 1.1 file of your own.")
+    private Optional<Path> style;
+
     @Mixin
     private FormatsOption pictures;
 
@@ -80,16 +90,18 @@ public final class RunCommand implements Callable<Integer> {
         long began = System.nanoTime();
         StopWatch watch = new StopWatch(times);
         Path target = out.orElseGet(() -> defaultOut(scenario));
+        Optional<OwnStyle> own = style.map(this::styleFile);
         OutputFolder folder = OutputFolder.begin(target);
         try {
             Outcome outcome = MainRun.run(scenario, watch::step);
+            own.ifPresent(read -> requireColumns(read, outcome));
             watch.step("write tables and layers");
             Tables.write(outcome, folder.path().resolve("tables"));
             Layers.write(outcome, folder.path().resolve("layers"));
             RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
             watch.step("draw maps");
             MapFiles files = new MapFiles(folder.path().resolve("maps"), pictures.formats());
-            Maps.draw(outcome, files, all, withoutSites);
+            Maps.draw(outcome, files, own, all, withoutSites);
             watch.step("draw profiles");
             MapFiles profiles = files.in(folder.path().resolve("profiles"));
             Profiles.draw(outcome, profiles, withoutSites);
@@ -110,6 +122,24 @@ public final class RunCommand implements Callable<Integer> {
             folder.discard();
         }
         return 0;
+    }
+
+    private OwnStyle styleFile(Path file) {
+        try {
+            return OwnStyle.read(file);
+        } catch (GeoDataException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
+    }
+
+    private void requireColumns(OwnStyle read, Outcome outcome) {
+        List<String> unknown = read.unknown(Layers.columns(outcome));
+        if (!unknown.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    read.name() + ": reaches have no column " + String.join(", ", unknown) + "; they have "
+                            + String.join(", ", Layers.columns(outcome)));
+        }
     }
 
     /** out/ and the scenario folder's name, with that of the file where it has one of its own, below the working directory. */

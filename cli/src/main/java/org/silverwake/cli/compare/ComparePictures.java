@@ -46,6 +46,7 @@ public final class ComparePictures {
             Maps.draw(
                     comparison.scenarios().get(k).outcome(),
                     maps.in(maps.folder().resolve(pictures.name(k))),
+                    Optional.empty(),
                     false,
                     withoutSites);
         }

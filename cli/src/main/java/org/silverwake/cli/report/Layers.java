@@ -9,12 +9,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.map.OwnLook;
+import org.silverwake.geo.map.OwnStyle;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.geo.write.Column;
 import org.silverwake.geo.write.ReachLayer;
@@ -64,6 +67,26 @@ public final class Layers {
                 outcome.basin().map(),
                 all,
                 outcome.scenario().project().date());
+    }
+
+    /** Columns of the layers of reaches, which styles may ask for. */
+    public static List<String> columns(Outcome outcome) {
+        return new Layers(outcome).columns().stream().map(Column::name).toList();
+    }
+
+    /** The reaches of a state as a style shows them. */
+    static OwnLook look(Outcome outcome, int state, OwnStyle style) {
+        ReachLayer layer = new Layers(outcome).layer(state);
+        List<List<Object>> rows =
+                new ArrayList<>(Collections.nCopies(layer.rows().size(), List.of()));
+        for (int k = 0; k < layer.rows().size(); k++) {
+            rows.set(layer.reaches().get(k), layer.rows().get(k));
+        }
+        return new OwnLook(
+                style,
+                layer.columns().stream().map(Column::name).toList(),
+                rows,
+                "Drawn by the style file " + style.name() + ", not by this program's colors");
     }
 
     private ReachLayer layer(int state) {

@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.map.ConcentrationMap;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.geo.map.MapSheet;
+import org.silverwake.geo.map.OwnLook;
 
 /**
  * Where maps or charts go, and as which kinds of files.
@@ -33,7 +35,12 @@ public record MapFiles(Path folder, Set<MapFormat> formats) {
 
     /** Draws a map; its name is without ending. */
     public void draw(RiverMap map, MapSheet sheet, String name) {
-        each(name, file -> ConcentrationMap.draw(map, sheet, file));
+        draw(map, sheet, Optional.empty(), name);
+    }
+
+    /** Draws a map with reaches as a user's own style shows them, if there is one. */
+    public void draw(RiverMap map, MapSheet sheet, Optional<OwnLook> own, String name) {
+        each(name, file -> ConcentrationMap.draw(map, sheet, own, file));
     }
 
     /** Draws something once in each format; its name is without ending. */

@@ -5,12 +5,14 @@ package org.silverwake.cli.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.text.Numbers;
 import org.silverwake.geo.map.GuidelineLine;
 import org.silverwake.geo.map.MapSheet;
+import org.silverwake.geo.map.OwnStyle;
 import org.silverwake.geo.map.ReachMark;
 import org.silverwake.geo.map.ReachShade;
 import org.silverwake.model.screening.Answer;
@@ -38,10 +40,12 @@ public final class Maps {
     /**
      * Draws.
      *
+     * @param style draws reaches on maps of one flow state
      * @param all every guideline compared with reaches, not the default one alone
      * @param withoutSites leaves single sites off, so that the maps may be posted
      */
-    public static void draw(Outcome outcome, MapFiles files, boolean all, boolean withoutSites) {
+    public static void draw(
+            Outcome outcome, MapFiles files, Optional<OwnStyle> style, boolean all, boolean withoutSites) {
         Maps maps =
                 new Maps(outcome, !withoutSites && !outcome.scenario().sites().isEmpty());
         List<Guideline> drawn = all
@@ -57,7 +61,11 @@ public final class Maps {
                         ? guideline.id()
                         : guideline.id() + "-"
                                 + outcome.scenario().states().get(state).name();
-                files.draw(outcome.basin().map(), maps.sheet(guideline, state), name);
+                files.draw(
+                        outcome.basin().map(),
+                        maps.sheet(guideline, state),
+                        style.filter(s -> state != ALL_STATES).map(s -> Layers.look(outcome, state, s)),
+                        name);
             }
         }
     }

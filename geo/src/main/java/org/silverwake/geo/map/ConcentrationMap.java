@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.geotools.api.style.Symbolizer;
+import org.geotools.api.style.TextSymbolizer;
 import org.locationtech.jts.geom.Coordinate;
 import org.silverwake.geo.assembly.RiverMap;
 
@@ -45,17 +46,22 @@ public final class ConcentrationMap {
      * @throws IllegalArgumentException if the sheet is not of this network
      */
     public static int draw(RiverMap map, MapSheet sheet, Path file) {
+        return draw(map, sheet, Optional.empty(), file);
+    }
+
+    /** The same, with reaches as a user's own style shows them, if there is one; the legend tells its rules by their titles. */
+    public static int draw(RiverMap map, MapSheet sheet, Optional<OwnLook> own, Path file) {
         if (sheet.reaches().size() != map.reachCount()) {
             throw new IllegalArgumentException(
                     "the sheet has " + sheet.reaches().size() + " reaches, the network " + map.reachCount()
                             + "; give one mark per reach");
         }
         int[] dropped = {0};
-        Picture.write(file, sheet.basis().paper(), g -> dropped[0] = paint(g, map, sheet));
+        Picture.write(file, sheet.basis().paper(), g -> dropped[0] = paint(g, map, sheet, own));
         return dropped[0];
     }
 
-    static int paint(Graphics2D g, RiverMap map, MapSheet sheet) {
+    static int paint(Graphics2D g, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Page page = new Page(g, sheet.basis().paper());
         page.heading(
                 sheet.basis().title(),
@@ -68,15 +74,14 @@ public final class ConcentrationMap {
                 .waters()
                 .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
         MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
-        double factor = widthFactor(map, frame);
-        int dropped = paintMap(g, frame, map, sheet, factor);
+        int dropped = paintMap(g, frame, map, sheet, own);
         new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
             Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE));
         }
-        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, frame, !cautionsBelow, dropped));
+        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped));
         return dropped;
     }
 
@@ -101,19 +106,24 @@ public final class ConcentrationMap {
         return Math.max(LEAST_ARROW_GAP, Math.min(MOST_ARROW_GAP, meters * frame.pointsPerMeter() / 20));
     }
 
-    private static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, double factor) {
+    private static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Shape old = g.getClip();
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);
         BackdropPainter backdrop = new BackdropPainter(frame, sheet.basis().ground());
         backdrop.paint(g);
-        var reaches = MapFeatures.reaches(map, sheet.reaches());
         painter.paint(MapFeatures.waters(sheet.basis().waters(), sheet.reaches()), MapStyles.waters(sheet.classes()));
-        if (sheet.basis().ground().isDrawn()) {
-            painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
+        if (own.isPresent()) {
+            painter.paint(MapFeatures.reaches(map, own.get()), own.get().style().style());
+        } else {
+            double factor = widthFactor(map, frame);
+            var reaches = MapFeatures.reaches(map, sheet.reaches());
+            if (sheet.basis().ground().isDrawn()) {
+                painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
+            }
+            painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
+            painter.paint(reaches, MapStyles.marks(factor));
         }
-        painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
-        painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));
         painter.paint(MapFeatures.points(sheet.basis().points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
@@ -123,13 +133,19 @@ public final class ConcentrationMap {
         return dropped;
     }
 
-    private static void fill(Panel panel, MapSheet sheet, MapFrame frame, boolean withCautions, int dropped) {
+    private static void fill(
+            Panel panel, MapSheet sheet, Optional<OwnLook> own, MapFrame frame, boolean withCautions, int dropped) {
         MapWords words = sheet.basis().words();
-        panel.heading(sheet.legendTitle());
-        for (LineClass look : sheet.classes()) {
-            panel.line(MapStyles.reach(look, 1), look.legend(), 12.5);
+        if (own.isPresent()) {
+            rules(panel, own.get());
+        } else {
+            panel.heading(sheet.legendTitle());
+            for (LineClass look : sheet.classes()) {
+                panel.line(MapStyles.reach(look, 1), look.legend(), 12.5);
+            }
+            marks(panel, sheet);
         }
-        marks(panel, sheet);
+        flow(panel, sheet);
         panel.gap(3);
         points(panel, sheet);
         new BackdropPainter(frame, sheet.basis().ground())
@@ -155,6 +171,18 @@ public final class ConcentrationMap {
         if (dropped > 0) {
             panel.paragraph(words.namesLeftOut() + " " + dropped, 9);
         }
+    }
+
+    private static void rules(Panel panel, OwnLook own) {
+        panel.strong(own.note(), 10.5);
+        own.style()
+                .titled()
+                .forEach(rule -> panel.line(
+                        rule.symbolizers().stream()
+                                .filter(symbolizer -> !(symbolizer instanceof TextSymbolizer))
+                                .toList(),
+                        rule.getDescription().getTitle().toString(),
+                        12.5));
     }
 
     private static void summary(Panel panel, MapSheet.Summary summary) {
@@ -183,11 +211,16 @@ public final class ConcentrationMap {
         if (any(sheet, ReachMark::aboveFromBackground)) {
             panel.line(with(sample, MapStyles.background()), words.aboveFromBackground(), 10.5);
         }
+    }
+
+    private static void flow(Panel panel, MapSheet sheet) {
+        MapWords words = sheet.basis().words();
         panel.line(
-                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(MOST_ARROW_GAP)),
+                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrowOfLegend()),
                 words.flow(),
                 10.5);
         if (!sheet.basis().waters().isEmpty()) {
+            LineClass sample = sheet.classes().get(Math.min(sheet.classes().size() - 1, 3));
             panel.area(List.of(MapStyles.water(sample)), words.water(), 10.5);
         }
     }

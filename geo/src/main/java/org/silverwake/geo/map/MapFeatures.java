@@ -5,6 +5,7 @@ package org.silverwake.geo.map;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.geotools.api.feature.simple.SimpleFeature;
@@ -55,6 +56,21 @@ final class MapFeatures {
                             "hatched", mark.hatched() ? 1 : 0,
                             "near_bank", mark.nearBank() ? 1 : 0,
                             "background", mark.aboveFromBackground() ? 1 : 0));
+        }
+        return features.all();
+    }
+
+    /** Reaches with the columns that a user's style may ask for. */
+    static List<SimpleFeature> reaches(RiverMap map, OwnLook look) {
+        Map<String, Class<?>> columns = new LinkedHashMap<>();
+        look.columns().forEach(column -> columns.put(column, Object.class));
+        Builder features = new Builder(LineString.class, columns);
+        for (int r = 0; r < map.reachCount(); r++) {
+            Map<String, Object> values = new HashMap<>();
+            for (int k = 0; k < look.columns().size(); k++) {
+                values.put(look.columns().get(k), look.rows().get(r).get(k));
+            }
+            features.add(map.reach(r).line(), values);
         }
         return features.all();
     }

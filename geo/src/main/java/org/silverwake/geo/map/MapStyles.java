@@ -110,8 +110,16 @@ final class MapStyles {
 
     /** With a white edge that shows on the darkest class. */
     static LineSymbolizer arrow(double gap) {
-        Mark mark = Symbols.mark("arrow", INK, PAPER, 1.5);
-        return Symbols.along(mark, 13, gap, 12);
+        return arrow(gap, 12);
+    }
+
+    /** An arrow on a line of any length, for legends. */
+    static LineSymbolizer arrowOfLegend() {
+        return arrow(90, 0);
+    }
+
+    private static LineSymbolizer arrow(double gap, double ends) {
+        return Symbols.along(Symbols.mark("arrow", INK, PAPER, 1.5), 13, gap, ends);
     }
 
     static Style riverNames() {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.geotools.api.style.FeatureTypeStyle;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
@@ -49,7 +50,7 @@ final class SldReader {
      *
      * @throws org.silverwake.geo.GeoDataException with one line for each problem
      */
-    static Style read(Path file) {
+    static Read read(Path file) {
         SldDocument document = SldDocument.read(file);
         SldReader reader = new SldReader(document);
         List<Element> passes = new ArrayList<>();
@@ -60,7 +61,20 @@ final class SldReader {
         Style style = STYLES.createStyle();
         passes.forEach(pass -> style.featureTypeStyles().add(reader.pass(pass)));
         document.requireNoProblems();
-        return style;
+        Set<String> properties = new TreeSet<>();
+        passes.forEach(pass -> properties(pass, properties));
+        return new Read(style, properties);
+    }
+
+    /** What a file says, and the properties it asks for, geometries apart. */
+    record Read(Style style, Set<String> properties) {}
+
+    private static void properties(Element element, Set<String> properties) {
+        if (element.getLocalName().equals("PropertyName")) {
+            properties.add(element.getTextContent().strip());
+        } else if (!element.getLocalName().equals("Geometry")) {
+            SldDocument.children(element).forEach(child -> properties(child, properties));
+        }
     }
 
     private static void gather(Element element, List<Element> passes) {

@@ -43,7 +43,7 @@ final class LargeMapBenchmark {
                         Paper.A3.width(),
                         Paper.A3.height(),
                         Paper.DOTS_PER_INCH,
-                        g -> ConcentrationMap.paint(g, map, sheet));
+                        g -> ConcentrationMap.paint(g, map, sheet, Optional.empty()));
                 long drawn = System.nanoTime();
                 PngFile.write(Path.of(arguments[0]), image, Paper.DOTS_PER_INCH);
                 print.printf(

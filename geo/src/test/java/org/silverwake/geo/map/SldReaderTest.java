@@ -35,7 +35,7 @@ class SldReaderTest {
     private Style read(String text) throws Exception {
         Path file = folder.resolve("my.sld");
         Files.writeString(file, text);
-        return SldReader.read(file);
+        return SldReader.read(file).style();
     }
 
     private static Rule rule(Style style, int k) {
