@@ -27,6 +27,9 @@ final class WallMaps {
     private static final int SEEN_THROUGH = 200;
     private static final double GAP = 8;
     private static final double LOCATOR = 82;
+    /** Lower maps, in heights of the small one, have no room for it [-]. */
+    private static final double LEAST_ABOVE_LOCATOR = 2.5;
+
     private static final double SMALL_PADDING = 12;
     private static final double CAPTION = 15;
     /** Shorter scale bars have no number at their half [points]. */
@@ -149,7 +152,7 @@ final class WallMaps {
         List<LineClass> classes = sheet.legend().classes();
         var reaches = MapFeatures.reaches(map, figure.reaches());
         new BackdropPainter(frame, sheet.ground().under()).paint(g);
-        mark(whole, view);
+        mark(g, frame.view());
         painter.paint(MapFeatures.areas(sheet.ground().areas()), MapStyles.areas());
         painter.paint(MapFeatures.waters(sheet.ground().waters(), figure.reaches()), MapStyles.waters(classes));
         if (sheet.ground().under().isDrawn()) {
@@ -162,16 +165,23 @@ final class WallMaps {
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
         corner(frame, enlarged).ifPresent(room -> {
             painter.labels().keepClear(room.getCenterX(), room.getCenterY(), room.getWidth() + 4);
-            Rectangle2D onPage =
-                    new Rectangle2D.Double(room.getX() * enlarged, room.getY() * enlarged, LOCATOR, LOCATOR);
-            sheet.ground()
-                    .under()
-                    .locator()
-                    .draw(whole, onPage, map, sheet.legend().marks().ground());
+            locator(g, room, enlarged);
         });
         int dropped = painter.paintLabels();
         g.dispose();
         return dropped;
+    }
+
+    /** In its own size, however much the map is enlarged. */
+    private void locator(Graphics2D g, Rectangle2D room, double enlarged) {
+        AffineTransform old = g.getTransform();
+        g.scale(1 / enlarged, 1 / enlarged);
+        Rectangle2D onPage = new Rectangle2D.Double(room.getX() * enlarged, room.getY() * enlarged, LOCATOR, LOCATOR);
+        sheet.ground()
+                .under()
+                .locator()
+                .draw(g, onPage, map, sheet.legend().marks().ground());
+        g.setTransform(old);
     }
 
     /** The first corner of a single map that no river and no place lies in, for the small map of where the basin lies. */
@@ -179,7 +189,7 @@ final class WallMaps {
         Rectangle2D view = frame.view();
         double size = LOCATOR / enlarged;
         double gap = GAP / enlarged / 2;
-        if (views.size() > 1 || view.getHeight() < 2 * size) {
+        if (views.size() > 1 || view.getHeight() < LEAST_ABOVE_LOCATOR * size) {
             return Optional.empty();
         }
         List<Point2D> places =
