@@ -43,6 +43,9 @@ class ReportPageTest {
 
     private static final long[] SEEDS = {1, 2, 3};
     private static final String HOSTILE = "<img src=x onerror=window.hit=1>";
+    /** The page's code where a value is not meant for a reach. */
+    private static final int NONE = 4;
+
     private static final int SETTLED = 400;
 
     @TempDir
@@ -222,6 +225,38 @@ class ReportPageTest {
         settle();
         assertThat(text("#card")).contains("Nothing picked");
         assertThat(browser.number("return window.silverwake.choice.it.ways[0]")).isZero();
+    }
+
+    /** What is below the map stays there, whether sliders were moved or not. */
+    @Test
+    void theMapStandsAboveItsLegend() {
+        browser.open(office);
+        String gap = "return document.getElementById('legend').getBoundingClientRect().top"
+                + " - document.getElementById('map').getBoundingClientRect().bottom";
+        assertThat(browser.number(gap)).isPositive();
+        browser.ask("location.hash = 'w=s0~0.5'");
+        settle();
+        assertThat(browser.number(gap)).isPositive();
+        assertThat(text("#tried")).contains("not the present", "Sconce sheds 50%");
+    }
+
+    /** Drinking-water values are compared where people drink, and on no other reach. */
+    @Test
+    void drinkingWaterValuesAreForPlacesWherePeopleDrink() {
+        browser.open(office);
+        int guideline = outcome.screening().compared().stream()
+                .map(Guideline::id)
+                .toList()
+                .indexOf("WHO-DW-iHg");
+        List<?> answers = (List<?>)
+                ((Map<?, ?>) browser.ask("return window.silverwake.read(arguments[0], -1)", guideline)).get("answer");
+        Guideline drinking = outcome.screening().compared().get(guideline);
+        for (int r = 0; r < answers.size(); r++) {
+            boolean isCompared = ((Number) answers.get(r)).intValue() < NONE;
+            assertThat(isCompared)
+                    .as("reach " + r)
+                    .isEqualTo(outcome.screening().applies(drinking, r));
+        }
     }
 
     @Test
