@@ -63,6 +63,7 @@ const answering = (function () {
         for (let i = 0; i < n; i++) {
             if (left[i]) {
                 all.answer[i] = NONE;
+                all.nearBank[i] = 0;
                 all.shade[i] = shade["does-not-apply"];
             } else {
                 answer(all, g, i, values, states, bank[i]);
