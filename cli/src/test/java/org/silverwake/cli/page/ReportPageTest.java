@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.print.PrintOptions;
 import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.report.Cautions;
@@ -43,6 +44,9 @@ class ReportPageTest {
 
     private static final long[] SEEDS = {1, 2, 3};
     private static final String HOSTILE = "<img src=x onerror=window.hit=1>";
+    /** The page's code where a value is not meant for a reach. */
+    private static final int NONE = 4;
+
     private static final int SETTLED = 400;
 
     @TempDir
@@ -224,8 +228,85 @@ class ReportPageTest {
         assertThat(browser.number("return window.silverwake.choice.it.ways[0]")).isZero();
     }
 
+    /** What is below the map stays there, whether sliders were moved or not. */
     @Test
-    void aClickOnTheMapAndANameInATablePickTheSameCard() {
+    void theMapStandsAboveItsLegend() {
+        browser.open(office);
+        String gap = "return document.getElementById('legend').getBoundingClientRect().top"
+                + " - document.getElementById('map').getBoundingClientRect().bottom";
+        assertThat(browser.number(gap)).isPositive();
+        browser.ask("location.hash = 'w=s0~0.5'");
+        settle();
+        assertThat(browser.number(gap)).isPositive();
+        assertThat(text("#tried")).contains("not the present", "Sconce sheds 50%");
+    }
+
+    /** Drinking-water values are compared where people drink, and on no other reach. */
+    @Test
+    void drinkingWaterValuesAreForPlacesWherePeopleDrink() {
+        browser.open(office);
+        int guideline = outcome.screening().compared().stream()
+                .map(Guideline::id)
+                .toList()
+                .indexOf("WHO-DW-iHg");
+        List<?> answers = (List<?>)
+                ((Map<?, ?>) browser.ask("return window.silverwake.read(arguments[0], -1)", guideline)).get("answer");
+        Guideline drinking = outcome.screening().compared().get(guideline);
+        for (int r = 0; r < answers.size(); r++) {
+            boolean isCompared = ((Number) answers.get(r)).intValue() < NONE;
+            assertThat(isCompared)
+                    .as("reach " + r)
+                    .isEqualTo(outcome.screening().applies(drinking, r));
+        }
+    }
+
+    /** A click on a line of the color of "above" opens a card that says so; pointing at the map points in the profile. */
+    @Test
+    void aClickOnALineOpensItsCard() {
+        browser.open(office);
+        List<?> at = (List<?>) browser.ask("""
+                const map = document.getElementById('map');
+                map.scrollIntoView({ block: 'center' });
+                const canvas = map.querySelector('canvas');
+                const box = canvas.getBoundingClientRect();
+                const frame = map.getBoundingClientRect();
+                const marks = [...document.querySelectorAll('.point')].map((m) => m.getBoundingClientRect());
+                const pixels = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data;
+                const is = (k, r, g, b) => pixels[k] === r && pixels[k + 1] === g && pixels[k + 2] === b;
+                const isAlone = (k) => { // no line of "may be above" near, whose end could be nearer
+                    for (let dy = -14; dy <= 14; dy++) {
+                        for (let dx = -14; dx <= 14; dx++) {
+                            const n = k + 4 * (dx + dy * canvas.width);
+                            if (is(n, 0xc4, 0x40, 0x4a) || is(n, 0xea, 0x8f, 0x4c)) {
+                                return false;
+                            }
+                        }
+                    }
+                    return true;
+                };
+                for (let k = 0; k < pixels.length; k += 4) {
+                    if (is(k, 0x7a, 0x10, 0x49) && isAlone(k)) {
+                        const x = box.left + (k / 4 % canvas.width) * box.width / canvas.width;
+                        const y = box.top + Math.floor(k / 4 / canvas.width) * box.height / canvas.height;
+                        const isFree = marks.every((m) => x < m.left - 9 || x > m.right + 9 || y < m.top - 9 || y > m.bottom + 9);
+                        if (isFree && x > frame.left + 20 && x < frame.right - 20 && y > frame.top + 20 && y < frame.bottom - 20) {
+                            return [Math.round(x), Math.round(y)];
+                        }
+                    }
+                }
+                return [];""");
+        new Actions(browser.driver())
+                .moveToLocation(((Number) at.get(0)).intValue(), ((Number) at.get(1)).intValue())
+                .click()
+                .perform();
+        assertThat(text("#card .verdict")).contains("Above the guide value");
+        new Actions(browser.driver()).moveByOffset(2, 0).perform();
+        assertThat(browser.driver().findElements(By.cssSelector("#profile .pointer line")))
+                .hasSize(1);
+    }
+
+    @Test
+    void aNameInATableAndAMarkByKeyboardArePicked() {
         browser.open(office);
         browser.press("#table-reaches", "L021.3");
         String card = text("#card");

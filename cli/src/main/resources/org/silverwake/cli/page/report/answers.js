@@ -54,11 +54,16 @@ const answering = (function () {
         const states = statesOf(g, state);
         const values = g.measure < 0 ? [] : states.map((s) => model.values(g.measure, s, moved));
         const left = model.mark(g.leftOut);
+        if (g.scope === "drinking-place") { // compared where people drink, nowhere else
+            const drunk = new Set(data.places.filter((place) => place.drinking).map((place) => place.reach));
+            left.forEach((_, i) => { left[i] = left[i] || !drunk.has(i) ? 1 : 0; });
+        }
         const bank = new Uint8Array(n);
         model.contributors.forEach((c, k) => moved.factors[k] > 0 && c.withinOneWidth.forEach((i) => { bank[i] = 1; }));
         for (let i = 0; i < n; i++) {
             if (left[i]) {
                 all.answer[i] = NONE;
+                all.nearBank[i] = 0;
                 all.shade[i] = shade["does-not-apply"];
             } else {
                 answer(all, g, i, values, states, bank[i]);

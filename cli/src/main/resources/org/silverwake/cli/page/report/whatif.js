@@ -100,7 +100,7 @@ const whatif = (function () {
     /** The scenario's own words for what was tried, as far as it has words for it; the rest as remarks. */
     function fragment() {
         const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0);
-        const full = moved.filter(([lever, way]) => lever.kind === "practice" && way === 1).map(([lever]) => lever.inForce || lever.label);
+        const full = moved.filter(([lever, way]) => lever.kind === "practice" && way === 1).map(([lever]) => lever.label);
         const others = moved.filter(([lever, way]) => lever.kind !== "practice" || way < 1);
         const quoted = (text) => JSON.stringify(String(text).replace(/[\r\n]+/g, " "));
         return ["# " + quoted(data.meta.title) + ", " + data.meta.date + ": tried on the report page", "# link: #" + choice.link(),
