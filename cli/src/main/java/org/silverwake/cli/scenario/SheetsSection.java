@@ -3,6 +3,7 @@
 
 package org.silverwake.cli.scenario;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.silverwake.cli.scenario.Key.Kind;
 import org.silverwake.cli.scenario.ScenarioInput.Project;
@@ -179,23 +181,29 @@ final class SheetsSection {
         return green - Math.max(rgb >> 16, rgb & 0xff) >= GREENER;
     }
 
+    /** All of its keys are looked at, also where the file is not there, so that everything amiss is told at once. */
     private Optional<Backdrop.Layer> layer(ScenarioValue item) {
         ScenarioValue color = item.at("color");
         color.text().ifPresent(text -> color(color, text));
+        Optional<String> layer = item.at("layer").text();
+        Backdrop.Kind kind = item.at("kind")
+                .choice()
+                .map(word -> OutputsSection.constant(Backdrop.Kind.class, word))
+                .orElse(Backdrop.Kind.OTHER);
+        Optional<String> label = item.at("label").text();
+        OptionalDouble width = item.at("width").quantity();
+        Optional<Path> style = sources.find("style", item.at("style"));
         return sources.find("backdrop", item.at("file"))
                 .map(file -> new Backdrop.Layer(
                         item.at("file").where(),
                         item.at("label").where(),
                         item.at("style").where(),
                         file,
-                        item.at("layer").text(),
-                        item.at("kind")
-                                .choice()
-                                .map(word -> OutputsSection.constant(Backdrop.Kind.class, word))
-                                .orElse(Backdrop.Kind.OTHER),
-                        item.at("label").text(),
+                        layer,
+                        kind,
+                        label,
                         color.text(),
-                        item.at("width").quantity(),
-                        sources.find("style", item.at("style"))));
+                        width,
+                        style));
     }
 }

@@ -118,7 +118,7 @@ class ReportPageTest {
                 const pixels = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data;
                 let inked = 0;
                 for (let k = 0; k < pixels.length; k += 4) {
-                    inked += pixels[k] === 0x7a && pixels[k + 1] === 0x10 && pixels[k + 2] === 0x49;
+                    inked += pixels[k] === 0x6e && pixels[k + 1] === 0x10 && pixels[k + 2] === 0x44;
                 }
                 return inked;""");
         // 76 km above in a river 150 km long on a map of 800 pixels, 5 pixels wide: 1,000 at least
@@ -285,7 +285,7 @@ class ReportPageTest {
                     return true;
                 };
                 for (let k = 0; k < pixels.length; k += 4) {
-                    if (is(k, 0x7a, 0x10, 0x49) && isAlone(k)) {
+                    if (is(k, 0x6e, 0x10, 0x44) && isAlone(k)) {
                         const x = box.left + (k / 4 % canvas.width) * box.width / canvas.width;
                         const y = box.top + Math.floor(k / 4 / canvas.width) * box.height / canvas.height;
                         const isFree = marks.every((m) => x < m.left - 9 || x > m.right + 9 || y < m.top - 9 || y > m.bottom + 9);

@@ -41,6 +41,7 @@ class EveryKeyIsReadTest {
         String shown = path.replace("outlets.*", "outlets[1]")
                 .replace("profiles.*", "profiles[1]")
                 .replace("ranges.*", "ranges[1]")
+                .replace("layers.*", "layers[1]")
                 .replace("*", "s");
         assertThat(problems)
                 .as(yaml)
@@ -53,7 +54,7 @@ class EveryKeyIsReadTest {
         StringBuilder end = new StringBuilder();
         for (int i = 1; i < path.size(); i++) {
             boolean item = path.get(i).equals("*")
-                    && List.of("outlets", "profiles", "ranges").contains(path.get(i - 1));
+                    && List.of("outlets", "profiles", "ranges", "layers").contains(path.get(i - 1));
             if (item) {
                 text.append('[');
                 end.insert(0, ']');

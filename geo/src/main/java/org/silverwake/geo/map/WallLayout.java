@@ -37,8 +37,15 @@ record WallLayout(
     static final double STRIP = 86;
     /** Width of the legend of a sheet that lies, as a share of the page [-]. */
     private static final double LEGEND = 0.325;
-    /** Least height of the maps of a sheet with a profile, as a share of their width; where it is less, the profile is left out. Chosen. */
+    /** Least height of the maps of a sheet with a profile, as a share of their width; where it is less, the profile is left out, then words shrink. Chosen. */
     private static final double LOWEST = 0.42;
+    /** Least room for the words beside and below low maps, as a share of what they take at their full size. Chosen. */
+    private static final double LEAST_WORDS = 0.7;
+
+    /** The same where a profile is drawn. Chosen. */
+    private static final double WITH_STRIP = 0.8;
+
+    private static final double STEP = 0.05;
 
     /** How high parts are whose words decide it, at their full size [points]. */
     record Heights(
@@ -50,17 +57,41 @@ record WallLayout(
             double sources,
             double cautions,
             double strip) {
+        /** With less room for the words that shrink to it. */
+        Heights ofWords(double share) {
+            return new Heights(bands, head, share * legend, share * key, share * people, sources, cautions, strip);
+        }
+
         Heights withoutStrip() {
             return new Heights(bands, head, legend, key, people, sources, cautions, 0);
         }
     }
 
-    /** Lays a page out. */
+    /** Lays a page out: where maps would be low, with somewhat smaller words beside and below them, else without the profile. */
     static WallLayout of(double width, double height, Heights heights, boolean hasMaps) {
-        WallLayout layout =
-                width > height ? lying(width, height, heights, hasMaps) : standing(width, height, heights, hasMaps);
-        boolean low = layout.figure.getHeight() < LOWEST * layout.figure.getWidth();
-        return heights.strip > 0 && low ? of(width, height, heights.withoutStrip(), hasMaps) : layout;
+        if (heights.strip > 0) {
+            WallLayout layout = smaller(width, height, heights, hasMaps, WITH_STRIP);
+            if (!isLow(layout)) {
+                return layout;
+            }
+        }
+        return smaller(width, height, heights.withoutStrip(), hasMaps, LEAST_WORDS);
+    }
+
+    private static WallLayout smaller(double width, double height, Heights heights, boolean hasMaps, double least) {
+        WallLayout layout = at(width, height, heights, hasMaps);
+        for (double share = 1 - STEP; isLow(layout) && share >= least; share -= STEP) {
+            layout = at(width, height, heights.ofWords(share), hasMaps);
+        }
+        return layout;
+    }
+
+    private static WallLayout at(double width, double height, Heights heights, boolean hasMaps) {
+        return width > height ? lying(width, height, heights, hasMaps) : standing(width, height, heights, hasMaps);
+    }
+
+    private static boolean isLow(WallLayout layout) {
+        return layout.figure.getHeight() < LOWEST * layout.figure.getWidth();
     }
 
     /** Legend in a column on the right, what to do below the maps, sources and cautions over the whole width. */

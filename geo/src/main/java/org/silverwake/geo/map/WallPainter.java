@@ -237,7 +237,7 @@ public final class WallPainter {
         }
         panel.points(symbols, texts, ROW);
         panel.line(
-                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrow(20)),
+                List.of(Symbols.line(MapStyles.WATER_INK, 1.6, List.of(), "butt"), MapStyles.arrowOfLegend()),
                 words.flow(),
                 SOURCES + 1);
     }
