@@ -22,7 +22,7 @@ class TranslatedTest {
 
     private static final String NUMBER = "[<>]?[-+\\d.eE]+( ?[%A-Za-z0-9/]+| log10 L/kg)?";
     private static final String SAME =
-            "Hg\\(II\\)|log10 Kd|Datum|[A-Z_0-9]+[a-z]*2?|W-01|slurry|mg/kg|ng/L|village;fishing";
+            "Hg\\(II\\)|log10 Kd|Datum|[A-Z_0-9]+[a-z]*2?|W-01|A4, A3, A1|slurry|mg/kg|ng/L|village;fishing";
 
     @TempDir
     private Path folder;

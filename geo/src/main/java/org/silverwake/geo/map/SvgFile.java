@@ -8,9 +8,15 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.Locale;
 import java.util.function.Consumer;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.OutputKeys;
@@ -19,6 +25,7 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.svggen.CachedImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
@@ -39,7 +46,7 @@ final class SvgFile {
                 writer.setOutputProperty(OutputKeys.ENCODING, "UTF-8");
                 writer.transform(new DOMSource(root), new StreamResult(out));
             } catch (TransformerException e) {
-                throw new java.io.IOException(e.getMessage(), e);
+                throw new IOException(e.getMessage(), e);
             }
         });
     }
@@ -47,6 +54,7 @@ final class SvgFile {
     private static Element root(double width, double height, Consumer<Graphics2D> painter) {
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setPrecision(DECIMALS);
+        context.setGenericImageHandler(new Pictures());
         context.setComment(null);
         SVGGeneratorContext.GraphicContextDefaults start = new SVGGeneratorContext.GraphicContextDefaults();
         start.setFont(Fonts.regular(10));
@@ -72,6 +80,16 @@ final class SvgFile {
                     .createDocument(NAMESPACE, "svg", null);
         } catch (ParserConfigurationException e) {
             throw new IllegalStateException("the Java in use cannot make XML documents", e);
+        }
+    }
+
+    /** Images inside the file as PNG, by the JDK's writer: Batik's own lies in a module that nothing else needs. */
+    private static final class Pictures extends CachedImageHandlerBase64Encoder {
+        @Override
+        public void encodeImage(BufferedImage image, OutputStream out) throws IOException {
+            ByteArrayOutputStream png = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", png);
+            out.write(Base64.getEncoder().encode(png.toByteArray()));
         }
     }
 

@@ -39,7 +39,7 @@ record WallLayout(
     private static final double LEGEND = 0.325;
     /** Least height of the maps of a sheet with a profile, as a share of their width; where it is less, the profile is left out, then words shrink. Chosen. */
     private static final double LOWEST = 0.42;
-    /** Least room for the words beside and below low maps, as a share of what they take at their full size. Chosen. */
+    /** Least room for the words below low maps, as a share of what they take at their full size. Chosen. */
     private static final double LEAST_WORDS = 0.7;
 
     /** The same where a profile is drawn. Chosen. */
@@ -57,7 +57,7 @@ record WallLayout(
             double sources,
             double cautions,
             double strip) {
-        /** With less room for the words that shrink to it. */
+        /** With less room for the words below the maps of a sheet that stands. */
         Heights ofWords(double share) {
             return new Heights(bands, head, share * legend, share * key, share * people, sources, cautions, strip);
         }
@@ -67,7 +67,7 @@ record WallLayout(
         }
     }
 
-    /** Lays a page out: where maps would be low, with somewhat smaller words beside and below them, else without the profile. */
+    /** Lays a page out: where maps would be low, with somewhat smaller words below them if it stands, else without the profile. */
     static WallLayout of(double width, double height, Heights heights, boolean hasMaps) {
         if (heights.strip > 0) {
             WallLayout layout = smaller(width, height, heights, hasMaps, WITH_STRIP);
@@ -80,7 +80,7 @@ record WallLayout(
 
     private static WallLayout smaller(double width, double height, Heights heights, boolean hasMaps, double least) {
         WallLayout layout = at(width, height, heights, hasMaps);
-        for (double share = 1 - STEP; isLow(layout) && share >= least; share -= STEP) {
+        for (double share = 1 - STEP; width < height && isLow(layout) && share >= least; share -= STEP) {
             layout = at(width, height, heights.ofWords(share), hasMaps);
         }
         return layout;
