@@ -277,7 +277,7 @@ class ReportPageTest {
                     for (let dy = -14; dy <= 14; dy++) {
                         for (let dx = -14; dx <= 14; dx++) {
                             const n = k + 4 * (dx + dy * canvas.width);
-                            if (is(n, 0xc4, 0x40, 0x4a) || is(n, 0xea, 0x8f, 0x4c)) {
+                            if (is(n, 0xa3, 0x21, 0x3e) || is(n, 0xb8, 0x5a, 0x14)) {
                                 return false;
                             }
                         }
