@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.silverwake.cli.page.ReportPage;
 import org.silverwake.cli.report.FormStacks;
 import org.silverwake.cli.report.Layers;
@@ -95,24 +97,16 @@ public final class RunCommand implements Callable<Integer> {
         try {
             Outcome outcome = MainRun.run(scenario, watch::step);
             own.ifPresent(read -> requireColumns(read, outcome));
-            watch.step("write tables and layers");
-            Tables.write(outcome, folder.path().resolve("tables"));
-            Layers.write(outcome, folder.path().resolve("layers"));
-            RunRecord.write(outcome, Silverwake.VERSION, folder.path().resolve("run.json"));
-            watch.step("draw maps");
-            MapFiles files = new MapFiles(folder.path().resolve("maps"), pictures.formats());
-            Maps.draw(outcome, files, own, all, withoutSites);
-            watch.step("draw profiles");
-            MapFiles profiles = files.in(folder.path().resolve("profiles"));
-            Profiles.draw(outcome, profiles, withoutSites);
-            FormStacks.draw(outcome, profiles, withoutSites);
-            watch.step("draw sheets");
-            PrintedSheets.draw(outcome, folder.path().resolve("sheets"), sheets);
-            watch.step("draw years");
-            YearsPictures.draw(outcome, files.in(folder.path().resolve("years")));
-            watch.step("write page");
-            ReportPage.write(
-                    outcome, withoutSites, Silverwake.VERSION, folder.path().resolve("report.html"));
+            FutureTask<Void> written = new FutureTask<>(() -> write(outcome, folder.path()), null);
+            Thread writing = new Thread(written, "writing");
+            writing.start();
+            try {
+                draw(outcome, own, folder.path(), watch);
+            } finally {
+                watch.step("wait for what is written beside the drawing");
+                join(writing);
+            }
+            done(written);
             watch.end();
             times.put("all", (System.nanoTime() - began) / StopWatch.NANOS);
             RunRecord.timing(times, folder.path().resolve("timing.json"));
@@ -122,6 +116,62 @@ public final class RunCommand implements Callable<Integer> {
             folder.discard();
         }
         return 0;
+    }
+
+    /** Tables, layers, record and page, while another thread draws: an outcome does not change. */
+    private void write(Outcome outcome, Path folder) {
+        Tables.write(outcome, folder.resolve("tables"));
+        Layers.write(outcome, folder.resolve("layers"));
+        RunRecord.write(outcome, Silverwake.VERSION, folder.resolve("run.json"));
+        ReportPage.write(outcome, withoutSites, Silverwake.VERSION, folder.resolve("report.html"));
+    }
+
+    private void draw(Outcome outcome, Optional<OwnStyle> own, Path folder, StopWatch watch) {
+        watch.step("draw maps");
+        MapFiles files = new MapFiles(folder.resolve("maps"), pictures.formats());
+        Maps.draw(outcome, files, own, all, withoutSites);
+        watch.step("draw profiles");
+        MapFiles profiles = files.in(folder.resolve("profiles"));
+        Profiles.draw(outcome, profiles, withoutSites);
+        FormStacks.draw(outcome, profiles, withoutSites);
+        watch.step("draw sheets");
+        PrintedSheets.draw(outcome, folder.resolve("sheets"), sheets);
+        watch.step("draw years");
+        YearsPictures.draw(outcome, files.in(folder.resolve("years")));
+    }
+
+    /** Waits also when interrupted, so that nothing is written into a folder that is gone; the interrupt is kept. */
+    private static void join(Thread thread) {
+        boolean interrupted = false;
+        while (true) {
+            try {
+                thread.join();
+                break;
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Throws what a task that has ended threw. */
+    private static void done(FutureTask<Void> task) {
+        try {
+            task.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            if (e.getCause() instanceof Error cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
     }
 
     private OwnStyle styleFile(Path file) {
