@@ -30,7 +30,7 @@ const frame = (function () {
 
     /** What the office wrote on what to do, or on whom to ask. */
     function list(key, all) {
-        return all.length ? make("p", "told", make("b", null, say(key) + ": "), all.join("; ")) : null;
+        return all.length ? make("p", "told", make("b", null, say(key) + ": "), all.map((text) => (/[.!?]$/.test(text) ? text : text + ".")).join(" ")) : null;
     }
 
     function languages() {
