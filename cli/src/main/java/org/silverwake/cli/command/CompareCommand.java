@@ -48,7 +48,8 @@ public final class CompareCommand implements Callable<Integer> {
 
     @Option(
             names = "--without-sites",
-            description = "Leave single sites off maps and profiles, so that they may be posted.")
+            description =
+                    "Leave single sites off maps, profiles and sheets, so that they may be posted; tables keep them.")
     private boolean withoutSites;
 
     @Mixin
@@ -68,7 +69,8 @@ public final class CompareCommand implements Callable<Integer> {
         try {
             List<Outcome> outcomes = new ArrayList<>();
             for (Path scenario : scenarios) {
-                outcomes.add(MainRun.run(scenario, step -> {}));
+                Outcome found = MainRun.run(scenario, step -> {});
+                outcomes.add(withoutSites ? found.forEverybody() : found);
             }
             Comparison comparison = Comparison.of(scenarios, outcomes);
             CompareTables.write(comparison, folder.path().resolve("tables"));

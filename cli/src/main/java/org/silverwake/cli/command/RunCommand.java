@@ -40,11 +40,12 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** The main job: maps, profiles, tables, layers, the record of the run. */
+/** The main job: maps, profiles, sheets, page, tables, layers, the record of the run. */
 @Command(
         name = "run",
         mixinStandardHelpOptions = true,
-        description = "Runs a scenario: maps, profiles, tables, layers and the record of the run.",
+        description =
+                "Runs a scenario: maps, profiles, printed sheets, the report page, tables, layers and the record of the run.",
         footer = {"", "Example: silverwake run scenarios/lantern --out out/lantern"})
 public final class RunCommand implements Callable<Integer> {
     @Parameters(
@@ -60,7 +61,9 @@ public final class RunCommand implements Callable<Integer> {
 
     @Option(
             names = "--without-sites",
-            description = "Leave single sites off maps and profiles, so that they may be posted.")
+            description =
+                    "Leave single sites off maps, profiles, sheets and page, so that they may be posted; tables and layers"
+                            + " keep them.")
     private boolean withoutSites;
 
     @Option(
@@ -95,7 +98,8 @@ public final class RunCommand implements Callable<Integer> {
         Optional<OwnStyle> own = style.map(this::styleFile);
         OutputFolder folder = OutputFolder.begin(target);
         try {
-            Outcome outcome = MainRun.run(scenario, watch::step);
+            Outcome found = MainRun.run(scenario, watch::step);
+            Outcome outcome = withoutSites ? found.forEverybody() : found;
             own.ifPresent(read -> requireColumns(read, outcome));
             FutureTask<Void> written = new FutureTask<>(() -> write(outcome, folder.path()), null);
             Thread writing = new Thread(written, "writing");
@@ -123,7 +127,7 @@ public final class RunCommand implements Callable<Integer> {
         Tables.write(outcome, folder.resolve("tables"));
         Layers.write(outcome, folder.resolve("layers"));
         RunRecord.write(outcome, Silverwake.VERSION, folder.resolve("run.json"));
-        ReportPage.write(outcome, withoutSites, Silverwake.VERSION, folder.resolve("report.html"));
+        ReportPage.write(outcome, Silverwake.VERSION, folder.resolve("report.html"));
     }
 
     private void draw(Outcome outcome, Optional<OwnStyle> own, Path folder, StopWatch watch) {

@@ -22,15 +22,13 @@ public final class ReportPage {
      * Writes the page.
      *
      * @param outcome the run
-     * @param withoutSites for everybody, whatever the scenario says
      * @param version of the program
      * @param file the page, replaced if there
      */
-    public static void write(Outcome outcome, boolean withoutSites, String version, Path file) {
+    public static void write(Outcome outcome, String version, Path file) {
         ScenarioInput.Project project = outcome.scenario().project();
-        Audience audience = withoutSites || outcome.scenario().outputs().audience() == Outputs.Audience.PUBLIC
-                ? Audience.PUBLIC
-                : Audience.OFFICE;
+        Audience audience =
+                outcome.scenario().outputs().audience() == Outputs.Audience.PUBLIC ? Audience.PUBLIC : Audience.OFFICE;
         String data = ReportData.json(outcome, audience, version);
         try {
             Files.writeString(

@@ -55,4 +55,24 @@ public record Outcome(
         compared = List.copyOf(compared);
         warnings = List.copyOf(warnings);
     }
+
+    /** The same as everybody may see it: whatever the scenario said, sheets and page show no single site. */
+    public Outcome forEverybody() {
+        return new Outcome(
+                scenario.forEverybody(),
+                basin,
+                water,
+                result,
+                cyanide,
+                screening,
+                classes,
+                years,
+                fish,
+                gaps,
+                breaks,
+                changeOnHalving,
+                samples,
+                compared,
+                warnings);
+    }
 }

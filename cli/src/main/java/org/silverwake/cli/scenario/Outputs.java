@@ -31,6 +31,12 @@ public record Outputs(
         formMedia = Collections.unmodifiableSet(new TreeSet<>(formMedia));
     }
 
+    /** The same for everybody. */
+    Outputs forEverybody() {
+        return new Outputs(
+                mapMedium, mapGuideline, profiles, forms, formMedia, tables, Audience.PUBLIC, sheets, backdrop);
+    }
+
     /** Who sees sheets and page: everybody, so that no single site may show; or the office alone. */
     public enum Audience {
         PUBLIC,

@@ -71,6 +71,15 @@ public record ScenarioInput(
 
     /** The same with other discharge points and whatever the water and the bed make of them. */
     public ScenarioInput withSites(List<Site> others) {
+        return with(others, outputs);
+    }
+
+    /** The same with sheets and page for everybody, whatever it said. */
+    public ScenarioInput forEverybody() {
+        return with(sites, outputs.forEverybody());
+    }
+
+    private ScenarioInput with(List<Site> others, Outputs shown) {
         return new ScenarioInput(
                 folder,
                 project,
@@ -95,7 +104,7 @@ public record ScenarioInput(
                 reachClasses,
                 corrections,
                 guidelines,
-                outputs,
+                shown,
                 localUnits,
                 sourceFiles,
                 warnings);

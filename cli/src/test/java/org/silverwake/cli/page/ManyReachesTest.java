@@ -129,7 +129,7 @@ class ManyReachesTest {
         Files.writeString(
                 scenario,
                 Files.readString(scenario) + "guidelines: {use: [CCME-FW-iHg]}\noutputs: {audience: office}\n");
-        ReportPage.write(MainRun.run(scenario, step -> {}), false, "test", page);
+        ReportPage.write(MainRun.run(scenario, step -> {}), "test", page);
         assertThat(Files.size(page)).isLessThan(15_000_000);
         try (Browser browser = Browser.desktop(folder.resolve("browser"))) {
             browser.open(page);

@@ -66,8 +66,8 @@ class ReportPageTest {
         outcome = MainRun.run(today, step -> {});
         office = folder.resolve("office.html");
         everybody = folder.resolve("public.html");
-        ReportPage.write(outcome, false, "test", office);
-        ReportPage.write(outcome, true, "test", everybody);
+        ReportPage.write(outcome, "test", office);
+        ReportPage.write(outcome.forEverybody(), "test", everybody);
     }
 
     @AfterAll
@@ -429,8 +429,7 @@ class ReportPageTest {
         Path bare = folder.resolve("bare");
         new Sketched().line("upper", HOSTILE, 0, 9000, 300, 7500, 0, 6000).check(bare, HOSTILE, "upper");
         Path page = folder.resolve("bare.html");
-        ReportPage.write(
-                MainRun.run(bare.resolve("scenario").resolve("scenario.yaml"), step -> {}), true, "test", page);
+        ReportPage.write(MainRun.run(bare.resolve("scenario").resolve("scenario.yaml"), step -> {}), "test", page);
         browser.open(page);
         assertThat(text("h1")).isEqualTo(HOSTILE);
         assertThat(text("#choices")).contains("No guide value");
