@@ -53,10 +53,11 @@ public record Sheets(
         A1
     }
 
-    /** What a sheet shows: a map of one flow state or of the year; flow states side by side; years to recover; shares of sites. */
+    /** What a sheet shows: a map of one flow state or of the year; flow states side by side; mercury down a river; years to recover; shares of sites. */
     public enum Kind {
         MAP,
         FLOW_STATES,
+        PROFILE,
         RECOVERY,
         SITE_SHARES
     }

@@ -48,8 +48,8 @@ final class SheetsSection {
                 KINDS,
                 OutputsSection.words(Sheets.Kind.values()),
                 "map",
-                "list: what is printed: map of the scenario's value in each flow state, flow-states side by side, recovery"
-                        + " in years, site-shares at places"));
+                "list: what is printed: map of the scenario's value in each flow state, flow-states side by side, profile"
+                        + " down a river, recovery in years, site-shares at places"));
         keys.add(Key.word(
                 "sheets.title", Kind.TEXT, "made from the work's title", "title of the sheets in plain words"));
         keys.add(Key.word("sheets.what-to-do", Kind.TEXT, "none", "list of sentences: what people can do"));

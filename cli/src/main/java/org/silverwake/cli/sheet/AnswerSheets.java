@@ -37,10 +37,16 @@ final class AnswerSheets {
     /** A map of one flow state, or of the year. */
     WallSheet one(int state) {
         String subtitle = state == ALL_STATES ? words.texts().text("sheet.year") : words.state(state);
-        Optional<WallSheet.Strip> strip = state == ALL_STATES
-                ? Optional.empty()
-                : new SheetStrip(outcome, guideline, words).of(state, ground.withSites());
-        return sheet(title(), subtitle, List.of(state), List.of(""), strip, remarks(state));
+        return sheet(title(), subtitle, List.of(state), List.of(""), strips(state), remarks(state));
+    }
+
+    /** The first profile that the scenario asks for; none of the year. */
+    private List<WallSheet.Strip> strips(int state) {
+        return outcome.scenario().outputs().profiles().stream()
+                .limit(state == ALL_STATES ? 0 : 1)
+                .map(profile -> new SheetStrip(outcome, guideline, words, profile))
+                .flatMap(strip -> strip.of(state, strip.heading(), ground.withSites()).stream())
+                .toList();
     }
 
     /** All flow states on one sheet. */
@@ -48,7 +54,7 @@ final class AnswerSheets {
         List<Integer> states =
                 IntStream.range(0, outcome.scenario().states().size()).boxed().toList();
         List<String> captions = states.stream().map(words::state).toList();
-        return sheet(title(), words.texts().text("sheet.states"), states, captions, Optional.empty(), remarks(0));
+        return sheet(title(), words.texts().text("sheet.states"), states, captions, List.of(), remarks(0));
     }
 
     private String title() {
@@ -70,7 +76,7 @@ final class AnswerSheets {
             String subtitle,
             List<Integer> states,
             List<String> captions,
-            Optional<WallSheet.Strip> strip,
+            List<WallSheet.Strip> strips,
             List<String> remarks) {
         List<ReachShade> all = new ArrayList<>();
         states.forEach(state -> all.addAll(shades(state)));
@@ -88,7 +94,7 @@ final class AnswerSheets {
                 figures,
                 ground.ground(),
                 Optional.empty(),
-                strip,
+                strips,
                 new WallSheet.Legend(
                         words.texts().text("sheet.compared", words.medium(guideline)),
                         legend.answers(),

@@ -69,7 +69,7 @@ public final class ChangeSheets {
                 List.of(figure(legend, name(0), before), figure(legend, name(other), after)),
                 ground.ground(),
                 Optional.empty(),
-                Optional.empty(),
+                List.of(),
                 new WallSheet.Legend(
                         words.texts().text("sheet.compared", words.medium(guideline)),
                         legend.answers(),

@@ -9,9 +9,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.report.RecoveryClasses;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.Sheets;
 import org.silverwake.geo.map.MapFormat;
 import org.silverwake.geo.map.WallPainter;
@@ -42,6 +44,9 @@ public final class PrintedSheets {
                     .filter(g -> !g.observable().averaging().isOneForAllStates())
                     .ifPresent(g -> sheets.write("flow-states", new AnswerSheets(outcome, g).states()));
         }
+        if (kinds.contains(Sheets.Kind.PROFILE)) {
+            Shown.guideline(outcome).ifPresent(sheets::profiles);
+        }
         if (kinds.contains(Sheets.Kind.RECOVERY)) {
             outcome.years().ifPresent(run -> {
                 for (Guideline guideline : new RecoveryClasses(outcome, run).drawn(false)) {
@@ -64,6 +69,13 @@ public final class PrintedSheets {
         }
         for (int s = 0; s < outcome.scenario().states().size(); s++) {
             write("map-" + outcome.scenario().states().get(s).name(), answers.one(s));
+        }
+    }
+
+    private void profiles(Guideline guideline) {
+        ProfileSheet profiles = new ProfileSheet(outcome, guideline);
+        for (Outputs.Profile wanted : outcome.scenario().outputs().profiles()) {
+            profiles.of(wanted).ifPresent(sheet -> write("profile-" + Profiles.fileName(wanted.name()), sheet));
         }
     }
 

@@ -54,9 +54,9 @@ final class RecoverySheet {
                         "", ground.seen(marks, legend.number(ReachShade.NOT_ASSESSED)), ground.points())),
                 ground.ground(),
                 Optional.empty(),
-                Optional.empty(),
+                List.of(),
                 new WallSheet.Legend(
-                        words.texts().text("sheet.recovery", now, words.medium(guideline)),
+                        "",
                         legend.answers(),
                         words.marks(),
                         words.texts().text("sheet.area"),

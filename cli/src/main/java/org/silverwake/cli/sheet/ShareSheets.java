@@ -102,7 +102,7 @@ final class ShareSheets {
                 List.of(),
                 new WallSheet.Ground(Ground.bare(), List.of(), List.of()),
                 Optional.of(new Bars(sources(), rows)),
-                Optional.empty(),
+                List.of(),
                 new WallSheet.Legend(
                         words.texts().text("sheet.shares.heading"),
                         List.of(),

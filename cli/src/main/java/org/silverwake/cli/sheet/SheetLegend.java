@@ -60,7 +60,7 @@ final class SheetLegend {
                 texts.text("recovery.still", Integer.toString(last)),
                 List.of(new Row(ReachShade.FAR_ABOVE, texts.text("recovery.still.class"))));
         legend.add(
-                "",
+                texts.text("recovery.later"),
                 List.of(
                         new Row(ReachShade.ABOVE, texts.text("recovery.late", late)),
                         new Row(ReachShade.LIKELY_ABOVE, texts.text("recovery.middle", soon, late)),

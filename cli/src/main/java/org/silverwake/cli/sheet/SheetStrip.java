@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.silverwake.cli.chart.Profile;
 import org.silverwake.cli.report.Profiles;
 import org.silverwake.cli.run.Outcome;
@@ -15,7 +16,7 @@ import org.silverwake.geo.map.WallSheet.Strip;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 
-/** The first of the scenario's profiles as a strip, where the sheet shows river water. */
+/** One of the scenario's profiles as a strip, where the sheet shows mercury in river water. */
 final class SheetStrip {
     private static final double NANOGRAMS_PER_LITER = 1e9;
     /** In public, values are the lowest and highest of so many stretches of one length, so that no step tells where a site is. Chosen. */
@@ -24,22 +25,27 @@ final class SheetStrip {
     private final Outcome outcome;
     private final Guideline guideline;
     private final SheetWords words;
+    private final Outputs.Profile wanted;
 
-    SheetStrip(Outcome outcome, Guideline guideline, SheetWords words) {
+    SheetStrip(Outcome outcome, Guideline guideline, SheetWords words, Outputs.Profile wanted) {
         this.outcome = outcome;
         this.guideline = guideline;
         this.words = words;
+        this.wanted = wanted;
     }
 
-    Optional<Strip> of(int state, boolean withSites) {
-        List<Outputs.Profile> profiles = outcome.scenario().outputs().profiles();
+    /** What the strip shows, and along which river. */
+    String heading() {
+        return words.texts().text("strip.heading", wanted.name(), words.medium(guideline));
+    }
+
+    Optional<Strip> of(int state, String heading, boolean withSites) {
         boolean isShown = guideline.observable().medium() == Medium.SURFACE_WATER
-                && guideline.observable().substance().isMercury()
-                && !profiles.isEmpty();
+                && guideline.observable().substance().isMercury();
         if (!isShown) {
             return Optional.empty();
         }
-        Profile profile = Profiles.shown(outcome, withSites, profiles.get(0), state);
+        Profile profile = Profiles.shown(outcome, withSites, wanted, state);
         List<List<Strip.At>> stretches = new ArrayList<>();
         for (Profile.Stretch stretch : profile.stretches()) {
             stretches.add(stretch.points().stream()
@@ -60,12 +66,21 @@ final class SheetStrip {
                 .max()
                 .orElse(0);
         return Optional.of(new Strip(
-                words.texts().text("strip.heading", profiles.get(0).name(), words.medium(guideline)),
+                heading,
                 withSites ? stretches : coarse(stretches, end),
                 guideline.value() * NANOGRAMS_PER_LITER,
                 words.texts().text("strip.guide", words.value(guideline)),
+                levels(),
                 places,
                 words.texts().text("strip.length", words.number(end))));
+    }
+
+    /** Powers of ten from a picogram to a milligram in a liter. */
+    private List<Strip.Level> levels() {
+        return IntStream.rangeClosed(-3, 6)
+                .mapToObj(power -> new Strip.Level(
+                        Math.pow(10, power), words.value(guideline, Math.pow(10, power) / NANOGRAMS_PER_LITER)))
+                .toList();
     }
 
     private static List<List<Strip.At>> coarse(List<List<Strip.At>> stretches, double end) {

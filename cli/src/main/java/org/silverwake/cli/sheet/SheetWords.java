@@ -87,7 +87,12 @@ final class SheetWords {
 
     /** The value itself with its unit. */
     String value(Guideline guideline) {
-        return number(guideline.value() * guideline.fromSi()) + " " + unit(guideline);
+        return value(guideline, guideline.value());
+    }
+
+    /** Another value [SI] in the unit of the value compared with. */
+    String value(Guideline guideline, double value) {
+        return number(value * guideline.fromSi()) + " " + unit(guideline);
     }
 
     private static String unit(Guideline guideline) {

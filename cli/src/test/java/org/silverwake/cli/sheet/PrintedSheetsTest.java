@@ -52,6 +52,7 @@ class PrintedSheetsTest {
         String text = Files.readString(copy.resolve(file));
         String[] how = paper.split(" ");
         String keys = "sheets:\n  paper: " + how[0] + "\n  orientation: " + how[1] + "\n  kinds: [" + kinds + "]\n";
+        text = text.replaceAll("\n  kinds: \\[.*\\]", "");
         text = text.contains("\nsheets:\n") ? text.replace("\nsheets:\n", "\n" + keys) : text + "\n" + keys;
         text = text.replace("\noutputs:\n", "\noutputs:\n  audience: " + audience + "\n");
         Files.writeString(copy.resolve(file), "language: " + language + "\n" + text);
@@ -80,13 +81,14 @@ class PrintedSheetsTest {
         "public, A1 landscape, en"
     })
     void noTextLiesOnAnotherOrBeyondThePage(String audience, String paper, String language) throws IOException {
-        Path sheets = sheets(demo(audience, paper, "map, flow-states, site-shares", language));
+        Path sheets = sheets(demo(audience, paper, "map, flow-states, profile, site-shares", language));
         assertThat(names(sheets))
                 .containsExactly(
                         "flow-states.pdf",
                         "map-dry.pdf",
                         "map-flood.pdf",
                         "map-wet.pdf",
+                        "profile-lantern-main-stem.pdf",
                         "site-shares-dry.pdf",
                         "site-shares-flood.pdf",
                         "site-shares-wet.pdf");
@@ -101,7 +103,7 @@ class PrintedSheetsTest {
     @Test
     void publicSheetsNameNoSiteAndOfficeSheetsSayThatTheyAreNotForPosting() throws IOException {
         Texts texts = Texts.of("en");
-        Path sheets = sheets(demo("public", "A3 landscape", "map, flow-states, site-shares", "en"));
+        Path sheets = sheets(demo("public", "A3 landscape", "map, flow-states, profile, site-shares", "en"));
         for (String name : names(sheets)) {
             String text = new SheetReader(sheets.resolve(name)).text();
             assertThat(SITES).as(name).noneMatch(text::contains);
@@ -118,7 +120,7 @@ class PrintedSheetsTest {
     @Test
     void everySheetHasAllCautionsAndWhoMadeItAndUntilWhen() throws IOException {
         Texts texts = Texts.of("en");
-        Path sheets = sheets(demo("public", "A4 portrait", "map, flow-states, site-shares", "en"));
+        Path sheets = sheets(demo("public", "A4 portrait", "map, flow-states, profile, site-shares", "en"));
         for (String name : names(sheets)) {
             String words = new SheetReader(sheets.resolve(name)).text().replaceAll("\\s+", "");
             for (String caution : texts.numbered("caution")) {
@@ -154,6 +156,21 @@ class PrintedSheetsTest {
             assertThat(SheetReader.onA1(sheet.sizeOf(name))).as(name).isGreaterThan(village);
         }
         assertThat(sheet.sizeOf("Boiling the water")).isGreaterThanOrEqualTo(9);
+    }
+
+    /** Words in the PDF as a reader finds them; all states have the same scale of values. */
+    @Test
+    void theProfileHasEachStateThePlacesByTheWayAndUnits() throws IOException {
+        Path sheets = sheets(demo("public", "A3 landscape", "profile", "en"));
+        String text = new SheetReader(sheets.resolve("profile-lantern-main-stem.pdf")).text();
+        for (String line : List.of("dry", "wet", "flood", "Tallowby", "Emberfold", "Lucernhaven", "136 km")) {
+            assertThat(text).contains(line);
+        }
+        assertThat(text.split("100 \u00b5g/L", -1)).hasSize(4);
+        assertThat(text.split("guide value 0.026 \u00b5g/L", -1)).hasSize(4);
+        Path spanish = sheets(demo("public", "A3 landscape", "profile", "es"));
+        assertThat(new SheetReader(spanish.resolve("profile-lantern-main-stem.pdf")).text())
+                .contains("0,0001 \u00b5g/L", "0,026 \u00b5g/L");
     }
 
     @Test

@@ -41,9 +41,9 @@ final class WallBars {
         }
     }
 
-    /** The sources and their looks, at the lower end of a room. */
-    void key(Graphics2D g, Rectangle2D room) {
-        double y = room.getMaxY() - keyHeight(bars);
+    /** The sources and their looks, so far below the upper end of a room. */
+    void key(Graphics2D g, Rectangle2D room, double below) {
+        double y = room.getY() + below;
         for (int k = 0; k < bars.sources().size(); k++) {
             String source = bars.sources().get(k);
             Font font = Prose.fitting(source, Fonts.regular(KEY), room.getWidth() - SWATCH);

@@ -38,6 +38,7 @@ public final class WallPainter {
     private static final double CAUTION = 9.2;
     private static final double INSET = 7;
     private static final double COLUMN_GAP = 14;
+    private static final double STRIP_GAP = 10;
     private static final Color INK = Color.decode(MapStyles.INK);
     private static final Color BAND_COLOR = new Color(0x2b, 0x0a, 0x2f);
 
@@ -86,8 +87,8 @@ public final class WallPainter {
                 peopleHeight(),
                 Panel.height(width - 2 * WallLayout.MARGIN, this::sources),
                 cautionsHeight(),
-                sheet.strip().isPresent() ? WallLayout.STRIP : 0);
-        return WallLayout.of(width, height, heights, sheet.bars().isEmpty());
+                sheet.hasMaps() && !sheet.strips().isEmpty() ? WallLayout.STRIP : 0);
+        return WallLayout.of(width, height, heights, sheet.hasMaps());
     }
 
     private double peopleHeight() {
@@ -123,14 +124,17 @@ public final class WallPainter {
         if (sheet.bars().isPresent()) {
             WallBars bars = new WallBars(sheet.bars().get());
             bars.paint(g, layout.figure());
-            bars.key(g, layout.legend());
+            double below = Panel.height(layout.legend().getWidth(), this::answers);
+            bars.key(g, layout.legend(), below);
+        } else if (!sheet.hasMaps()) {
+            strips(g, layout.figure());
         } else {
             WallMaps maps = new WallMaps(map, sheet, layout.figure());
             dropped = maps.paint(g);
             maps.scale(g, layout.scale());
         }
         if (layout.strip().getHeight() > 0) {
-            new WallStrip(sheet.strip().orElseThrow()).paint(g, layout.strip());
+            WallStrip.of(sheet.strips()).get(0).paint(g, layout.strip());
         }
         int lost = dropped;
         Panel.draw(g, layout.legend(), this::answers);
@@ -140,6 +144,17 @@ public final class WallPainter {
         cautions(g, layout.cautions());
         foot(g, layout.foot());
         return dropped;
+    }
+
+    /** Below each other, of one height. */
+    private void strips(Graphics2D g, Rectangle2D room) {
+        List<WallStrip> strips = WallStrip.of(sheet.strips());
+        int count = strips.size();
+        double each = (room.getHeight() - (count - 1) * STRIP_GAP) / count;
+        for (int k = 0; k < count; k++) {
+            double y = room.getY() + k * (each + STRIP_GAP);
+            strips.get(k).paint(g, new Rectangle2D.Double(room.getX(), y, room.getWidth(), each));
+        }
     }
 
     private void bands(Graphics2D g) {
@@ -178,7 +193,9 @@ public final class WallPainter {
     }
 
     private void answers(Panel panel) {
-        panel.strong(sheet.legend().heading(), 11);
+        if (!sheet.legend().heading().isEmpty()) {
+            panel.strong(sheet.legend().heading(), 11);
+        }
         for (WallSheet.Answer answer : sheet.legend().answers()) {
             if (!answer.words().isEmpty()) {
                 panel.answer(answer.words(), ANSWER);
@@ -191,10 +208,10 @@ public final class WallPainter {
     }
 
     private void key(Panel panel, int dropped) {
-        if (sheet.bars().isEmpty()) {
+        if (sheet.hasMaps()) {
             marks(panel);
         }
-        if (sheet.bars().isEmpty() && sheet.ground().under().isDrawn()) {
+        if (sheet.hasMaps() && sheet.ground().under().isDrawn()) {
             new WallMaps(map, sheet, new Rectangle2D.Double(0, 0, width, height))
                     .backdrop()
                     .legend(panel, sheet.legend().marks().ground());

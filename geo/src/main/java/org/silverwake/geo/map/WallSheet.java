@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param head what is read first
  * @param figures maps of the same places in one scale, side by side or above each other
  * @param ground what all of them lie on
- * @param bars shares at places in place of maps; empty for a sheet of maps
- * @param strip the river's profile along its main stem
+ * @param bars shares at places in place of maps
+ * @param strips profiles along a river: below the maps, of which one at most, or below each other in place of maps and bars
  * @param legend classes and symbols
  * @param blocks what to do, whom to ask, what was compared with
  * @param cautions heading and one sentence each
@@ -28,18 +28,25 @@ public record WallSheet(
         List<Figure> figures,
         Ground ground,
         Optional<Bars> bars,
-        Optional<Strip> strip,
+        List<Strip> strips,
         Legend legend,
         Blocks blocks,
         Block cautions,
         String foot,
         ScaleWords scale) {
-    /** Copies the list; a sheet has maps or bars. */
+    /** Copies the lists; a sheet has maps, bars or profiles. */
     public WallSheet {
         figures = List.copyOf(figures);
-        if (figures.isEmpty() == bars.isEmpty()) {
-            throw new IllegalArgumentException("a sheet shows maps or bars; give one of them");
+        strips = List.copyOf(strips);
+        boolean isOne = figures.isEmpty() ? bars.isEmpty() != strips.isEmpty() : bars.isEmpty() && strips.size() <= 1;
+        if (!isOne) {
+            throw new IllegalArgumentException(
+                    "a sheet shows maps, bars or profiles; give one of them, or maps and a profile");
         }
+    }
+
+    boolean hasMaps() {
+        return !figures.isEmpty();
     }
 
     /**
@@ -93,7 +100,7 @@ public record WallSheet(
     /**
      * Legend.
      *
-     * @param heading what is compared with what
+     * @param heading what is compared with what; "" where the subtitle says it
      * @param answers in the order of the reaches' class numbers, counted through
      * @param marks words of hatching, bank, background, flow, waters and points
      * @param area words of the areas of groups
@@ -148,6 +155,7 @@ public record WallSheet(
      * @param stretches parts with values, from the river's head down
      * @param guide the value compared with, in the same unit; not positive for none
      * @param guideWords beside its line
+     * @param levels powers of ten in the same unit and what is said of them
      * @param places by the way
      * @param axis below, what the distances are
      */
@@ -156,13 +164,28 @@ public record WallSheet(
             List<List<At>> stretches,
             double guide,
             String guideWords,
+            List<Level> levels,
             List<Place> places,
             String axis) {
         /** Copies the lists. */
         public Strip {
             stretches = stretches.stream().map(List::copyOf).toList();
+            levels = List.copyOf(levels);
             places = List.copyOf(places);
         }
+
+        /** The look of the band between low and high estimate in a legend. */
+        public static LineClass band(String words) {
+            return new LineClass("band", words, WallStrip.BAND, 9, List.of());
+        }
+
+        /** The look of the line of the value compared with in a legend. */
+        public static LineClass guideLine(String words) {
+            return new LineClass("guide", words, MapStyles.INK, WallStrip.GUIDE_WIDTH, WallStrip.GUIDE_DASH);
+        }
+
+        /** A value and its words, with the unit. */
+        public record Level(double value, String words) {}
 
         /** Low and high estimate at a distance [km]. */
         public record At(double kilometers, double low, double high) {}
