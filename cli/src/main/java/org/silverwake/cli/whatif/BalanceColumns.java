@@ -14,6 +14,7 @@ import java.util.function.Function;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.NotedSites;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.quantity.Quantity;

@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.Optional;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.geo.place.PlacedPoint;
 

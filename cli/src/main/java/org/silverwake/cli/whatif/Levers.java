@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Rerun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.whatif.Lever.End;
 import org.silverwake.cli.whatif.Lever.Full;

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.screening.NotAssessed;

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.network.RiverNetwork;

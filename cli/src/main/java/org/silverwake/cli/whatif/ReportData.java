@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.whatif.Contributors.Grouping;
 
 /** The data of the report page, as docs/reference/report-data.md tells it. */
@@ -89,7 +90,7 @@ public final class ReportData {
         Blocks blocks = new Blocks();
         json.raw().writeStartObject();
         json.raw().writeNumberField("format", FORMAT);
-        json.raw().writeStringField("audience", audience.word());
+        json.raw().writeStringField("audience", audience.name().toLowerCase(Locale.ROOT));
         RunColumns.write(json, linear, audience, version);
         ReachColumns.write(json, linear, audience);
         MeasureColumns.write(json, linear, blocks);

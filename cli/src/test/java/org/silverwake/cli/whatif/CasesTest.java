@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 
 /** Data of the report page on rivers of all kinds: with a bed, with further forms, with nothing in them, and large. */
 class CasesTest {

@@ -5,6 +5,7 @@ package org.silverwake.cli.whatif;
 
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.Rerun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.model.screening.ReachValues.Estimate;
 
 /** What a full run screened, by the reaches that a page of an audience shows. */

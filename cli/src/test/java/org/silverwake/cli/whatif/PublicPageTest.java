@@ -16,6 +16,7 @@ import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 import org.silverwake.geo.crs.Ground;
 import org.silverwake.geo.place.PlacedPoint;

@@ -19,6 +19,7 @@ import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.Screening;
