@@ -8,9 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.silverwake.cli.reportdata.ReportData;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.whatif.ReportData;
 
 /** Writes report.html: what a run found, as a map, tables and sliders, for the office or for everybody. */
 public final class ReportPage {

@@ -14,8 +14,9 @@ import java.util.List;
  * @param points places of its discharge points in the scenario's list of sites
  * @param rows rows of the table of sites they come from
  */
-record Contributor(String name, String group, List<Integer> points, List<String> rows) {
-    Contributor {
+public record Contributor(String name, String group, List<Integer> points, List<String> rows) {
+    /** Copies the lists. */
+    public Contributor {
         points = List.copyOf(points);
         rows = List.copyOf(rows);
     }

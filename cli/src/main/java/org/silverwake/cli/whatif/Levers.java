@@ -31,15 +31,22 @@ import org.silverwake.model.transport.OutsideModelException;
  * @param levers in the order of the page
  * @param together how far all practices at their far ends at once are off a full run
  */
-record Levers(List<Lever> levers, Optional<Deviation> together) {
+public record Levers(List<Lever> levers, Optional<Deviation> together) {
     /** Cells times runs up to which full runs are made for sites, and again for practices: a second or two (chosen). */
     private static final long MOST_WORK = 15_000;
 
-    Levers {
+    /** Copies the list. */
+    public Levers {
         levers = List.copyOf(levers);
     }
 
-    static Levers of(Linear linear, Audience audience, Contributors.Grouping grouping) {
+    /**
+     * The levers of a run, with full runs of the river where those are made at all.
+     *
+     * @param audience practices and single sites are for the office alone
+     * @param grouping how far sites were put together
+     */
+    public static Levers of(Linear linear, Audience audience, Contributors.Grouping grouping) {
         boolean single = audience == Audience.OFFICE && grouping == Contributors.Grouping.NONE;
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int k = 0; k < linear.contributors().size(); k++) {
@@ -113,7 +120,7 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
     }
 
     /** Mercury of discharge points, mean of the year [kg/yr]. */
-    static double kilograms(Linear linear, List<Integer> points) {
+    public static double kilograms(Linear linear, List<Integer> points) {
         return points.stream()
                         .mapToDouble(linear.outcome().result().input()::meanRelease)
                         .sum()

@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -14,7 +14,13 @@ import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.Outputs.Audience;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
 import org.silverwake.cli.whatif.Contributors.Grouping;
+import org.silverwake.cli.whatif.Levers;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
+import org.silverwake.cli.whatif.ResponseSize;
 
 /** The data of the report page, as docs/reference/report-data.md tells it. */
 public final class ReportData {

@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +22,9 @@ import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
+import org.silverwake.cli.whatif.SiteNames;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.model.input.Setting;

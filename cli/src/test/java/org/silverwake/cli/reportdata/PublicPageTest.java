@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -18,6 +18,9 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
 import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
+import org.silverwake.cli.whatif.FullValues;
 import org.silverwake.geo.crs.Ground;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.quantity.Quantity;
