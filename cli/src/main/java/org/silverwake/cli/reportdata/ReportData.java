@@ -102,6 +102,7 @@ public final class ReportData {
         MeasureColumns.write(json, linear, blocks);
         GuidelineColumns.write(json, linear);
         LeverColumns.write(json, blocks, linear, levers, audience, grouping);
+        GroupColumns.write(json, linear, audience);
         whatIf(json, levers, grouping, reason);
         BalanceColumns.write(json, linear, audience, grouping);
         json.texts("blocks", new ArrayList<>(blocks.texts()));

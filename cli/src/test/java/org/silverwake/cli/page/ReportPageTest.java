@@ -27,7 +27,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.print.PrintOptions;
-import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.report.Cautions;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
@@ -60,14 +59,10 @@ class ReportPageTest {
     @BeforeAll
     static void write() throws IOException {
         browser = Browser.desktop(folder.resolve("desktop"));
-        Path scenario = DemoCopy.into(folder.resolve("lantern"));
-        Path today = scenario.resolve("today.yaml");
-        Files.writeString(today, Files.readString(today).replaceFirst("outputs:\n", "outputs:\n  audience: office\n"));
-        outcome = MainRun.run(today, step -> {});
-        office = folder.resolve("office.html");
-        everybody = folder.resolve("public.html");
-        ReportPage.write(outcome, "test", office);
-        ReportPage.write(outcome.forEverybody(), "test", everybody);
+        DemoPages pages = DemoPages.in(folder);
+        outcome = pages.outcome();
+        office = pages.office();
+        everybody = pages.everybody();
     }
 
     @AfterAll

@@ -52,6 +52,9 @@ const choice = (function () {
         if (it.picked && it.picked.place !== undefined) {
             parts.set("p", data.places[it.picked.place].name);
         }
+        if (it.picked && it.picked.group !== undefined) {
+            parts.set("a", data.contributors[data.groups[it.picked.group].contributor].name);
+        }
         if (language !== usualLanguage) {
             parts.set("l", language);
         }
@@ -69,6 +72,7 @@ const choice = (function () {
         const guideline = find(data.guidelines, (g) => g.id === parts.get("g"));
         const reach = data.reaches.id.indexOf(parts.get("r"));
         const place = find(data.places, (p) => p.name === parts.get("p"));
+        const group = find(data.groups, (g) => data.contributors[g.contributor].name === parts.get("a"));
         const ways = new Float64Array(data.levers.length);
         (parts.get("w") || "").split("_").forEach((word) => {
             const [id, way] = word.split("~");
@@ -80,7 +84,7 @@ const choice = (function () {
         language = texts[parts.get("l")] ? parts.get("l") : usualLanguage;
         change("all", {
             ways, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
-            picked: reach >= 0 ? { reach } : place >= 0 ? { place } : null
+            picked: reach >= 0 ? { reach } : place >= 0 ? { place } : group >= 0 ? { group } : null
         }, false);
     }
 

@@ -29,8 +29,15 @@ function showAll() {
     const box = network.bounds;
     const all = L.latLngBounds([box.south, box.west], [box.north, box.east]);
     data.places.filter((p) => Number.isFinite(p.lon)).forEach((p) => all.extend([p.lat, network.toward(p.lon)]));
+    areas.shown.forEach((area) => all.extend(area.ring));
     const edge = map.getSize().x < 500 ? 14 : 24;
     map.fitBounds(all, { padding: [edge, edge], animate: false });
+}
+
+/** Names of points first, then of areas; names of rivers keep off both. */
+function arrangeNames() {
+    labels.arrange(map);
+    areas.arrange(map);
 }
 
 function zoomTo(i) {
@@ -55,7 +62,8 @@ function partAlong(i, latlng) {
 
 map.on("click", (event) => {
     const reach = reaches.reachAt(event.layerPoint);
-    choice.change("picked", { picked: reach >= 0 ? { reach } : null });
+    const group = areas.at(event.latlng);
+    choice.change("picked", { picked: reach >= 0 ? { reach } : group >= 0 ? { group } : null });
 });
 
 map.on("mousemove", (event) => {
@@ -71,6 +79,7 @@ function nameControls() {
     });
     document.getElementById("whole").textContent = say("page.whole");
     points.name();
+    areas.name();
 }
 
 choice.listen((what) => {
@@ -83,7 +92,8 @@ choice.listen((what) => {
     }
     if (what === "picked" || all) {
         points.choose(picked);
-        reaches.chosen = picked ? [drawnReach(picked)] : [];
+        areas.choose(picked);
+        reaches.chosen = isOnRiver(picked) ? [drawnReach(picked)] : [];
     }
     if (what !== "picked") {
         legend.draw();
@@ -112,7 +122,7 @@ window.addEventListener("beforeprint", () => {
     showAll();
     reaches.options.renderer._update();
     reaches.options.renderer._redraw();
-    labels.arrange(map);
+    arrangeNames();
     profile.draw();
     balance.draw();
     tables.draw();
@@ -135,14 +145,15 @@ window.addEventListener("resize", () => {
 
 tables.start();
 showAll();
+areas.start(map, reaches.options.renderer, (group, settled) => choice.change("picked", { picked: { group } }, settled));
 points.start(map, (picked) => choice.change("picked", { picked }));
-map.on("moveend", () => labels.arrange(map)); // before reaches are drawn, whose names keep off
+map.on("moveend", arrangeNames); // before reaches are drawn, whose names keep off
 card.start(zoomTo);
 profile.start((reach, part) => reaches.point(reach, part));
 choice.read();
 clearTimeout(waiting);
 tables.draw();
-labels.arrange(map);
+arrangeNames();
 reaches.addTo(map);
 
 /**
