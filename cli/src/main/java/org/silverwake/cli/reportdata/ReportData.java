@@ -116,6 +116,7 @@ public final class ReportData {
         json.text("reason", reason);
         json.raw().writeStringField("grouped", grouping.name().toLowerCase(Locale.ROOT));
         LeverColumns.deviation(json, "together", levers.together());
+        LeverColumns.deviation(json, "closedTogether", levers.closedTogether());
         json.raw().writeEndObject();
     }
 }

@@ -15,8 +15,8 @@ import org.silverwake.model.screening.ReachValues.Estimate;
  * exact at both ends and never negative.
  */
 public final class Correction {
-    /** Ratios nearer to 1 are rounding. */
-    private static final double ROUNDING = 1e-6;
+    /** Ratios nearer to 1 are rounding: half of the 1e-6 that a page calls exact. */
+    private static final double ROUNDING = 5e-7;
 
     private final List<List<float[][]>> ratios;
     private final BitSet units;

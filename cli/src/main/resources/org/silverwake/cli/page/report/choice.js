@@ -7,7 +7,7 @@ const choice = (function () {
     const asRun = model.moved(new Float64Array(data.levers.length));
     const usual = Math.max(0, data.guidelines.findIndex((g) => g.isDefault));
     const usualLanguage = language;
-    const it = { guideline: usual, state: -1, picked: null, ways: asRun.ways, moved: asRun };
+    const it = { guideline: usual, state: -1, picked: null, ways: asRun.ways, closed: asRun.closed, moved: asRun };
     const listeners = [];
     const before = new Map();
     let after = new Map();
@@ -28,7 +28,8 @@ const choice = (function () {
     function change(what, values, settled) {
         Object.assign(it, values);
         if (what === "ways" || what === "all") {
-            it.moved = isMoved() ? model.moved(it.ways) : asRun;
+            it.moved = isMoved() ? model.moved(it.ways, it.closed) : asRun;
+            it.closed = it.moved.closed;
             after = new Map();
         }
         listeners.forEach((listener) => listener(what));
@@ -62,6 +63,10 @@ const choice = (function () {
         if (moved.length) {
             parts.set("w", moved.map(([id, way]) => id + "~" + Number(way.toFixed(4))).join("_"));
         }
+        const closed = data.levers.filter((lever, l) => it.closed[l]).map((lever) => lever.id);
+        if (closed.length) {
+            parts.set("c", closed.join("_"));
+        }
         return parts.toString();
     }
 
@@ -81,9 +86,10 @@ const choice = (function () {
                 ways[l] = Number(way);
             }
         });
+        const closed = data.levers.map((lever) => !!lever.closed && (parts.get("c") || "").split("_").includes(lever.id));
         language = texts[parts.get("l")] ? parts.get("l") : usualLanguage;
         change("all", {
-            ways, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
+            ways, closed, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
             picked: reach >= 0 ? { reach } : place >= 0 ? { place } : group >= 0 ? { group } : null
         }, false);
     }

@@ -57,8 +57,9 @@ const legend = (function () {
 
     /** That sliders were moved, in words beside the map, so that no trial is taken for the present. */
     function tried() {
-        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0)
-            .map(([lever, way]) => lever.label + " " + say("page.whatif." + lever.kind + ".at", percent(lever.kind === "practice" ? way : 1 - way)));
+        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l], choice.it.closed[l]]).filter(([, way]) => way > 0)
+            .map(([lever, way, closed]) => lever.label + " " + (closed ? say("page.whatif.isClosed")
+                : say("page.whatif." + lever.kind + ".at", percent(lever.kind === "practice" ? way : 1 - way))));
         const told = document.getElementById("tried");
         told.hidden = !moved.length;
         told.textContent = moved.length ? say("page.tried", moved.join("; ")) : "";

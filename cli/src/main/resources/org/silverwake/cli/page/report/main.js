@@ -158,10 +158,10 @@ reaches.addTo(map);
 
 /**
  * For tests and for readers who want the numbers in full: low, high and answer of every reach by a value, in a flow state (-1: as
- * the value asks), with levers moved so far toward their other ends. Values are SI, NaN where there is no answer.
+ * the value asks), with levers moved so far toward their other ends, and those of them that close altogether. Values are SI, NaN where there is no answer.
  */
-function read(guideline, state, ways) {
-    const shown = answering.answers(guideline, state, model.moved(Float64Array.from(ways || choice.it.ways)));
+function read(guideline, state, ways, closed) {
+    const shown = answering.answers(guideline, state, model.moved(Float64Array.from(ways || choice.it.ways), ways ? closed : choice.it.closed));
     const value = (list) => Array.from(list, (v, i) => (shown.answer[i] < answering.NOT_ASSESSED ? v : null));
     return { low: value(shown.low), high: value(shown.high), answer: Array.from(shown.answer), shade: Array.from(shown.shade, (k) => data.shades[k].key) };
 }

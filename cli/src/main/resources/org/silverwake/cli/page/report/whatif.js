@@ -22,7 +22,8 @@ const whatif = (function () {
             make("p", "buttons", button(say("page.whatif.reset"), reset), button(say("page.whatif.save"), save), button(say("page.whatif.link"), copy),
                 make("span", { id: "copied", role: "status" })),
             ...kinds.map(kindOf),
-            data.whatIf.together ? make("p", "hint", say("page.whatif.together", percent(data.whatIf.together.relative))) : null,
+            data.whatIf.closedTogether ? make("p", "hint", say("page.whatif.closedTogether", atMost(data.whatIf.closedTogether.relative))) : null,
+            data.whatIf.together ? make("p", "hint", say("page.whatif.together", atMost(data.whatIf.together.relative))) : null,
             make("p", "hint", say("page.whatif.water"))].filter((part) => part));
         effect();
     }
@@ -42,8 +43,10 @@ const whatif = (function () {
             input: () => move(l, Number(input.value), false), change: () => move(l, Number(input.value), true)
         });
         const output = make("output", { for: "lever-" + l });
-        sliders[l] = { input, output };
-        const element = make("div", "lever", make("label", { for: "lever-" + l }, lever.label), output, input, make("p", { class: "hint", id: "lever-note-" + l }, note(lever)));
+        const box = lever.closed ? make("input", { type: "checkbox", id: "closes-" + l, change: () => close(l, box.checked) }) : null;
+        sliders[l] = { input, output, box };
+        const element = make("div", "lever", make("label", { for: "lever-" + l }, lever.label), output, input, make("p", { class: "hint", id: "lever-note-" + l }, note(lever)),
+            box ? make("p", "closes", box, make("label", { for: "closes-" + l }, say("page.whatif.closes"))) : null);
         show(l);
         return element;
     }
@@ -57,7 +60,10 @@ const whatif = (function () {
         const lever = data.levers[l];
         const way = choice.it.ways[l];
         const part = isDown(lever) ? 1 - way : way;
-        const { input, output } = sliders[l];
+        const { input, output, box } = sliders[l];
+        if (box) {
+            box.checked = choice.it.closed[l];
+        }
         if (document.activeElement !== input || Number(input.value) / STEPS !== part) {
             input.value = String(part * STEPS);
         }
@@ -69,9 +75,9 @@ const whatif = (function () {
     function note(lever) {
         const parts = [say("page.whatif.kilograms", figure(lever.kilogramsNow, 3), figure(lever.kilogramsAtEnd, 3))];
         const deviation = lever.error && (lever.error.halfway || lever.error.uncorrected);
-        parts.push(lever.exact ? say("page.whatif.exact") : deviation ? say("page.whatif.approximate", percent(Math.max(deviation.relative, 0.001))) : say("page.whatif.unknown"));
+        parts.push(lever.exact ? say("page.whatif.exact") : deviation ? say("page.whatif.approximate", atMost(Math.max(deviation.relative, 0.001))) : say("page.whatif.unknown"));
         if (lever.closed) {
-            parts.push(say("page.whatif.closed", percent(lever.closed.uncorrected.relative)));
+            parts.push(say("page.whatif.closed", atMost(lever.closed.uncorrected.relative)));
         }
         if (lever.airAtEnd) {
             parts.push(say("page.whatif.air", figure(lever.airAtEnd, 2)));
@@ -90,6 +96,15 @@ const whatif = (function () {
         const ways = Float64Array.from(choice.it.ways);
         ways[l] = isDown(data.levers[l]) ? 1 - part : part;
         choice.change("ways", { ways }, settled);
+    }
+
+    /** Closes altogether, which is the slider's end and more; or has mercury alone stop. */
+    function close(l, isClosed) {
+        const ways = Float64Array.from(choice.it.ways);
+        const closed = Array.from(choice.it.closed);
+        ways[l] = isClosed ? 1 : ways[l];
+        closed[l] = isClosed;
+        choice.change("ways", { ways, closed });
     }
 
     function reset() {
