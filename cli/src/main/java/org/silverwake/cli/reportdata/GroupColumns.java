@@ -38,12 +38,7 @@ final class GroupColumns {
     }
 
     private static Optional<GroupArea> area(Outcome outcome, Contributor contributor) {
-        boolean isOneGroup = contributor.points().stream()
-                        .map(point -> outcome.scenario().sites().get(point).group())
-                        .distinct()
-                        .count()
-                == 1;
-        if (!isOneGroup) {
+        if (!contributor.isGroupOf(outcome.scenario())) {
             return Optional.empty();
         }
         List<PlacedPoint> points = outcome.basin().points("site");

@@ -77,6 +77,7 @@ final class LeverColumns {
             json.raw().writeNumberField("reach", units.of(reach));
         } else {
             json.raw().writeNumberField("sites", contributor.rows().size());
+            json.raw().writeBooleanField("isGroup", contributor.isGroupOf(outcome.scenario()));
         }
         json.number("kilograms", Levers.kilograms(linear, contributor.points()));
         json.runs("reaches", units.of(linear.reached(k)));

@@ -409,15 +409,6 @@ class ReportPageTest {
         }
     }
 
-    @Test
-    void whatWasTriedIsSavedAsAScenariosOwnWords() {
-        browser.open(office);
-        browser.ask("location.hash = 'w=s0~0.5'");
-        settle();
-        browser.press("#whatif", "Save as file");
-        assertThat(browser.downloaded("tried.yaml")).contains("site \"Sconce sheds\": 50 % of its present release");
-    }
-
     /** A river without a guide value and without a site still has a page, on which nothing is assessed. */
     @Test
     void aRunWithoutGuidelinesAndSitesOpens() {

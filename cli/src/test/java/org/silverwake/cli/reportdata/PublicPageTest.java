@@ -199,10 +199,10 @@ class PublicPageTest {
 
     @ParameterizedTest
     @MethodSource("demos")
-    void noTableOfSitesGoesAlong(Outcome outcome) {
+    void noTextOfTheScenarioGoesAlong(Outcome outcome) {
         assertThat(new PageModel(json(outcome)).items("source")).isEmpty();
         assertThat(new PageModel(ReportData.json(outcome, Audience.OFFICE, "test")).items("source"))
-                .hasSize(2);
+                .hasSize(1);
     }
 
     /** Groups as levers, by the page's own stretches of river, against the full run. */

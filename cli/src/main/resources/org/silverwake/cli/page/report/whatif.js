@@ -112,22 +112,60 @@ const whatif = (function () {
         root.querySelector("button").focus();
     }
 
-    /** The scenario's own words for what was tried, as far as it has words for it; the rest as remarks. */
-    function fragment() {
-        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0);
-        const full = moved.filter(([lever, way]) => lever.kind === "practice" && way === 1).map(([lever]) => lever.label);
-        const others = moved.filter(([lever, way]) => lever.kind !== "practice" || way < 1);
-        const quoted = (text) => JSON.stringify(String(text).replace(/[\r\n]+/g, " "));
-        return ["# " + quoted(data.meta.title) + ", " + data.meta.date + ": tried on the report page", "# link: #" + choice.link(),
-            ...(full.length ? ["practices:", "  in-force: [" + full.map(quoted).join(", ") + "]"] : []),
-            ...(others.length ? ["# tried in part; a scenario has no key for it, change the releases or shares themselves:"] : []),
-            ...others.map(([lever, way]) => "#   " + lever.kind + " " + quoted(lever.label) + ": " + (isDown(lever)
-                ? Number((100 * (1 - way)).toFixed(2)) + " % of its present release" : Number((100 * way).toFixed(2)) + " % of the sheds"))
+    /**
+     * The scenario with what was tried as its section "tried", which the program runs; without the scenario's text, that section
+     * alone. What has no name of its own in the scenario, groups that were put together, stands as a remark.
+     */
+    function saved() {
+        const text = (data.source.find((file) => file.role === "scenario") || { text: "" }).text;
+        const quoted = (word) => JSON.stringify(String(word).replace(/[\r\n]+/g, " "));
+        const remark = (line) => "# " + line.replace(/[\r\n]+/g, " ");
+        const { practices, sites, closed, others } = trial();
+        const section = [
+            ...entriesOf("practices", practices, quoted), ...entriesOf("sites", sites, quoted),
+            ...(closed.length ? ["  closed: [" + closed.map(quoted).join(", ") + "]"] : [])
+        ];
+        return [
+            remark(data.meta.title + ", " + data.meta.date + ": tried on the report page, not the present"), remark("link: #" + choice.link()),
+            remark(text ? "keep it in the folder of the scenario, then: silverwake run tried.yaml" : "put this into a copy of the scenario, then run that"),
+            ...(text ? [withoutTrial(text)] : []), ...(section.length ? ["tried:", ...section] : []),
+            ...(others.length ? [remark("not among them, since the scenario has no name for it:")] : []), ...others.map((line) => remark("  " + line))
         ].join("\n") + "\n";
     }
 
+    /** What the sliders say, on top of what the run tries already. */
+    function trial() {
+        const practices = new Map(Object.entries(data.tried.practices));
+        const sites = new Map(Object.entries(data.tried.sites));
+        const closed = new Set(data.tried.closed);
+        const others = [];
+        data.levers.forEach((lever, l) => {
+            const way = Number(choice.it.ways[l].toFixed(4));
+            const isKnown = lever.kind !== "group" || data.contributors[lever.of[0].contributor].isGroup;
+            if (way > 0 && !isKnown) {
+                others.push(lever.label + ": " + (choice.it.closed[l] ? "closed" : Number((1 - way).toFixed(4)) + " of its mercury"));
+            } else if (way > 0 && lever.kind === "practice") {
+                practices.set(lever.label, way);
+            } else if (way > 0 && choice.it.closed[l]) {
+                closed.add(lever.label);
+            } else if (way > 0) {
+                sites.set(lever.label, Number(((sites.has(lever.label) ? sites.get(lever.label) : 1) * (1 - way)).toPrecision(12)));
+            }
+        });
+        return { practices, sites, closed: [...closed], others };
+    }
+
+    function entriesOf(key, entries, quoted) {
+        return entries.size ? ["  " + key + ":", ...[...entries].map(([name, value]) => "    " + quoted(name) + ": " + value)] : [];
+    }
+
+    /** A scenario's text without its section "tried", which is written anew. */
+    function withoutTrial(text) {
+        return text.replace(/^tried[ \t]*:.*(?:\r?\n(?:[ \t#].*)?(?=\r?\n|$))*/m, "").replace(/\s+$/, "");
+    }
+
     function save() {
-        download("tried.yaml", "application/yaml", fragment());
+        download("tried.yaml", "application/yaml", saved());
     }
 
     function copy() {
@@ -190,7 +228,7 @@ const whatif = (function () {
         speak();
     }
 
-    return { build, draw, fragment };
+    return { build, draw, saved };
 })();
 
 /** Gives the reader a file. */
