@@ -380,6 +380,23 @@ class ReportPageTest {
         }
     }
 
+    /** The phone's map stays in sight while people scroll; on paper it has its place below the cautions all the same. */
+    @Test
+    void printedFromAPhoneTheMapStandsBelowTheCautions() throws IOException {
+        try (Browser phone = Browser.phone(folder.resolve("printing-phone"))) {
+            phone.open(everybody);
+            byte[] pdf = Base64.getDecoder()
+                    .decode(phone.driver().print(new PrintOptions()).getContent());
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                PDFTextStripper fromTheTop = new PDFTextStripper();
+                fromTheTop.setSortByPosition(true);
+                String text = fromTheTop.getText(document).replaceAll("\\s+", " ");
+                assertThat(text).contains("Pav\u00edo Alto", "Local law");
+                assertThat(text.indexOf("Pav\u00edo Alto")).isGreaterThan(text.indexOf("Local law"));
+            }
+        }
+    }
+
     /** No single site's name, and no position where one is, stands anywhere in the file. */
     @Test
     void thePublicPageHoldsNoSingleSite() throws IOException {

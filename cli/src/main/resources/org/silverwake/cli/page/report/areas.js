@@ -46,19 +46,25 @@ const areas = (function () {
         all.forEach((area) => area.marker.getElement().setAttribute("aria-label", [area.contributor.name, say("page.card.group.count", area.contributor.sites)].join(": ")));
     }
 
-    /** Names stand within their areas, where nothing else is named: at the upper edge, the lower, in the middle. */
+    /** Names stand where nothing else does: within their areas at the upper edge, the lower, in the middle; else above or below. */
     function arrange(map) {
         for (const area of all) {
             const box = area.shape.getBounds();
             const middle = box.getCenter();
-            const spots = [[[box.getNorth(), middle.lng], 3], [[box.getSouth(), middle.lng], -TALL - 3], [middle, -TALL / 2]].map(([at, down]) => {
+            const upper = [box.getNorth(), middle.lng];
+            const lower = [box.getSouth(), middle.lng];
+            const spots = [[upper, 3], [lower, -TALL - 3], [middle, -TALL / 2], [upper, -TALL - 3], [lower, 3]].map(([at, down]) => {
                 const pixel = map.latLngToLayerPoint(at);
                 return { at, down, box: labels.box(pixel.x - area.width / 2, pixel.y + down, area.width, TALL, area) };
             });
-            const spot = spots.find((s) => labels.isFree(s.box, labels.boxes)) || spots[0];
-            area.marker.setLatLng(spot.at);
-            area.marker.getElement().style.marginTop = spot.down + "px";
-            labels.boxes.push(spot.box);
+            const spot = spots.find((s) => labels.isFree(s.box, labels.boxes));
+            const shown = spot || spots[3];
+            area.marker.setLatLng(shown.at);
+            area.marker.getElement().style.marginTop = shown.down + "px";
+            area.marker.getElement().classList.toggle("crowded", !spot);
+            if (spot) {
+                labels.boxes.push(spot.box);
+            }
         }
     }
 

@@ -4,6 +4,7 @@
 // Puts the report together: the map and what follows a choice.
 
 const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
+frameMap();
 const map = L.map("map", {
     zoomSnap: 0.25, zoomDelta: 0.75, maxZoom: 18, minZoom: 2, attributionControl: false, zoomAnimation: !calm, fadeAnimation: false,
     zoomControl: false, inertia: !calm
@@ -24,6 +25,16 @@ const reaches = new Reaches({
         window.silverwake = Object.assign(window.silverwake || {}, { firstDrawing: performance.now(), firstReaches: count });
     }
 });
+
+/** The map's frame is as wide or tall as the river, so that little of it is empty. */
+function frameMap() {
+    const { west, east, south, north } = network.bounds;
+    const middle = (south + north) / 2;
+    const wide = network.distance(west, middle, east, middle);
+    const tall = network.distance(west, south, west, north);
+    const aspect = wide > 0 && tall > 0 ? Math.max(1.1, Math.min(2.1, 0.9 * wide / tall)) : 1.2;
+    document.getElementById("map").style.setProperty("--aspect", aspect.toFixed(3));
+}
 
 function showAll() {
     const box = network.bounds;
