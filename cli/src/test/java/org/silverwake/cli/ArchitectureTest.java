@@ -111,6 +111,25 @@ class ArchitectureTest {
         slices().matching("org.silverwake.(*).(*)..").should().beFreeOfCycles().check(ALL);
     }
 
+    /** The report page: what levers do is computed first, then written as data, then put into a page. */
+    @Test
+    void thePageIsFedOneWay() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.silverwake.cli.whatif..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.silverwake.cli.reportdata..", "org.silverwake.cli.page..", "com.fasterxml..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideInAPackage("org.silverwake.cli.reportdata..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.silverwake.cli.page..")
+                .check(ALL);
+    }
+
     @Test
     void nothingStaticChanges() {
         fields().that().areStatic().should().beFinal().check(ALL);

@@ -61,6 +61,7 @@ final class PageParts {
                     "report/choice.js",
                     "lines.js",
                     "report/reaches.js",
+                    "report/areas.js",
                     "report/points.js",
                     "labels.js",
                     "report/legend.js",

@@ -8,11 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.silverwake.cli.reportdata.ReportData;
 import org.silverwake.cli.run.Outcome;
-import org.silverwake.cli.scenario.Outputs;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.whatif.Audience;
-import org.silverwake.cli.whatif.ReportData;
 
 /** Writes report.html: what a run found, as a map, tables and sliders, for the office or for everybody. */
 public final class ReportPage {
@@ -27,9 +25,7 @@ public final class ReportPage {
      */
     public static void write(Outcome outcome, String version, Path file) {
         ScenarioInput.Project project = outcome.scenario().project();
-        Audience audience =
-                outcome.scenario().outputs().audience() == Outputs.Audience.PUBLIC ? Audience.PUBLIC : Audience.OFFICE;
-        String data = ReportData.json(outcome, audience, version);
+        String data = ReportData.json(outcome, outcome.scenario().outputs().audience(), version);
         try {
             Files.writeString(
                     file,

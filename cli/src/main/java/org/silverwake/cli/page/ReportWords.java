@@ -17,7 +17,16 @@ import org.silverwake.cli.text.Texts;
 final class ReportWords {
     /** What the page says, by how keys begin. */
     private static final List<String> SAID = List.of(
-            "language.name", "caution.", "answer.", "shade.", "medium.", "made.", "draft", "not-for-posting", "page.");
+            "language.name",
+            "caution.",
+            "answer.",
+            "shade.",
+            "medium.",
+            "made.",
+            "draft",
+            "not-for-posting",
+            "sheet.area",
+            "page.");
 
     private static final Object[] SLOTS = {"{0}", "{1}", "{2}", "{3}", "{4}"};
 

@@ -6,6 +6,6 @@
  * report page tells what a run found and lets people try less. Start at {@link org.silverwake.cli.page.CheckPage} and
  * {@link org.silverwake.cli.page.ReportPage}. What pages do is written in JavaScript, beside this package's classes as
  * resources; data goes in as JSON. Positions are WGS 84 degrees, longitude first; lengths are in meters. Nothing in these
- * classes computes; the report's script adds up what {@code cli.whatif} wrote.
+ * classes computes; the report's script adds up what {@code cli.reportdata} wrote.
  */
 package org.silverwake.cli.page;

@@ -35,6 +35,9 @@ public final class Cautions {
         if (outcome.scenario().sites().isEmpty()) {
             cautions.add("No site is listed: what is shown is background alone.");
         }
+        if (!outcome.scenario().fieldNotes().trial().isEmpty()) {
+            cautions.add("This is a trial with other releases, not the present.");
+        }
         cautions.addAll(CyanideReport.cautions(outcome));
         if (outcome.result().variants() > 1) {
             cautions.add("Where the form of mercury is not known, "

@@ -108,7 +108,7 @@ public final class PlanRun implements Evaluator {
                     NotedSites.find(plan, site).filter(n -> n.notes().isPresent());
             List<OfferedPractice> possible = plan.practices().stream()
                     .filter(offered -> offered.isFor(site))
-                    .filter(offered -> !NotedSites.inForce(plan).by(site).contains(offered.practice()))
+                    .filter(offered -> !plan.isInForce(offered, site))
                     .toList();
             int together = possible.size() > FEW ? 2 : FEW;
             for (int set = 1; noted.isPresent() && set < 1 << possible.size(); set++) {
@@ -168,14 +168,7 @@ public final class PlanRun implements Evaluator {
      */
     static Practice inFirstYear(ScenarioInput scenario, Practice practice, double share) {
         boolean carried = scenario.mercury().forms().contains(FurtherForm.DROPLETS);
-        return new Practice(
-                practice.name(),
-                practice.effects(),
-                scenario.fieldNotes().year(),
-                practice.siteShare() * share,
-                practice.cost(),
-                practice.goldGain(),
-                carried ? practice.bleed() : Optional.empty());
+        return scenario.fieldNotes().inFirstYear(practice, share, carried);
     }
 
     private static List<Held> held(Outcome outcome, Asked asked) {

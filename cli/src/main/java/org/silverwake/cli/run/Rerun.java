@@ -5,7 +5,6 @@ package org.silverwake.cli.run;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.silverwake.cli.scenario.FieldNotesPlan;
@@ -13,9 +12,7 @@ import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
 import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
-import org.silverwake.cli.scenario.ScenarioInput.Effluent;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
-import org.silverwake.cli.scenario.ScenarioInput.Tailings;
 import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.release.Practice;
 import org.silverwake.model.screening.Screening;
@@ -88,7 +85,7 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
      */
     public static Rerun closing(Outcome outcome, Collection<Integer> points) {
         List<Site> sites = new ArrayList<>(outcome.scenario().sites());
-        points.forEach(i -> sites.set(i, closed(sites.get(i))));
+        points.forEach(i -> sites.set(i, sites.get(i).closed()));
         return of(outcome, sites);
     }
 
@@ -96,44 +93,6 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
         ScenarioInput scenario = outcome.scenario().withSites(sites);
         Basin basin = outcome.basin();
         return of(outcome, scenario, MercuryStep.input(scenario, basin, WaterStep.run(scenario, basin)));
-    }
-
-    private static Site closed(Site site) {
-        return with(
-                site,
-                site.mercury().map(Rerun::none),
-                site.tailings().map(t -> new Tailings(none(t.mass()), t.content())),
-                site.effluent().map(e -> new Effluent(none(e.flow()), e.concentration())),
-                none(site.water()));
-    }
-
-    private static List<Double> none(List<Double> rates) {
-        return Collections.nCopies(rates.size(), 0.0);
-    }
-
-    private static Site with(
-            Site site,
-            Optional<List<Double>> mercury,
-            Optional<Tailings> tailings,
-            Optional<Effluent> effluent,
-            List<Double> water) {
-        return new Site(
-                site.where(),
-                site.name(),
-                site.group(),
-                site.position(),
-                site.path(),
-                mercury,
-                tailings,
-                effluent,
-                site.cyanide(),
-                site.exchangeableShare(),
-                site.furtherShares(),
-                site.classShares(),
-                water,
-                site.outfall(),
-                site.riverName(),
-                site.note());
     }
 
     /** The run as it was. */

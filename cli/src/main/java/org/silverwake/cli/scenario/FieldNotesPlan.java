@@ -25,6 +25,7 @@ import org.silverwake.model.release.Spread;
  * @param year calendar year that is run: practices that begin later are not yet in force
  * @param prices prices of mercury and gold; empty where none are given
  * @param currency what money is counted in
+ * @param trial what the report page's sliders said
  */
 public record FieldNotesPlan(
         List<Site> sites,
@@ -34,7 +35,8 @@ public record FieldNotesPlan(
         List<String> inForce,
         int year,
         Optional<Gain.Prices> prices,
-        String currency) {
+        String currency,
+        Trial trial) {
     /** Copies the lists. */
     public FieldNotesPlan {
         sites = List.copyOf(sites);
@@ -45,23 +47,59 @@ public record FieldNotesPlan(
 
     /** The same with the river run at another level. */
     public FieldNotesPlan at(Spread.Level other) {
-        return new FieldNotesPlan(sites, noted, other, practices, inForce, year, prices, currency);
+        return new FieldNotesPlan(sites, noted, other, practices, inForce, year, prices, currency, trial);
+    }
+
+    /** The same with something tried. */
+    FieldNotesPlan trying(Trial other) {
+        return new FieldNotesPlan(sites, noted, level, practices, inForce, year, prices, currency, other);
     }
 
     /** Between a practice and the site or group at which alone it is in force. */
     static final String AT = " at ";
 
-    /** Practices in force anywhere, in the order of their table. */
+    /** Practices in force anywhere, those tried among them, in the order of their table. */
     public List<OfferedPractice> practicesInForce() {
         return practices.stream()
                 .filter(offered -> inForce.stream()
-                        .anyMatch(word -> word.equals(offered.practice().name())
-                                || word.startsWith(offered.practice().name() + AT)))
+                                .anyMatch(word -> word.equals(offered.practice().name())
+                                        || word.startsWith(offered.practice().name() + AT))
+                        || trial.share(offered.practice().name()) > 0)
                 .toList();
     }
 
-    /** Whether a practice is in force at a site, everywhere or there by name. */
+    /** Whether a practice is in force at a site, everywhere or there by name, or tried there. */
     public boolean isInForce(OfferedPractice offered, Site site) {
+        return isGiven(offered, site)
+                || offered.isFor(site) && trial.share(offered.practice().name()) > 0;
+    }
+
+    /** The practice as the site has it: from its start year where it is given, as in its first year where it is tried. */
+    Practice taken(OfferedPractice offered, Site site) {
+        return isGiven(offered, site)
+                ? offered.practice()
+                : inFirstYear(offered.practice(), trial.share(offered.practice().name()), trial.bleeds());
+    }
+
+    /**
+     * A practice taken up by a share of those who would, in force from the year that is run.
+     *
+     * @param share of those who would take it up [-], 0 to 1
+     * @param bleeds whether its drums go on losing mercury
+     */
+    public Practice inFirstYear(Practice practice, double share, boolean bleeds) {
+        return new Practice(
+                practice.name(),
+                practice.effects(),
+                year,
+                practice.siteShare() * share,
+                practice.cost(),
+                practice.goldGain(),
+                bleeds ? practice.bleed() : Optional.empty());
+    }
+
+    /** Whether the scenario says that a practice is in force at a site. */
+    boolean isGiven(OfferedPractice offered, Site site) {
         String name = offered.practice().name();
         return offered.isFor(site)
                 && (inForce.contains(name)

@@ -5,6 +5,7 @@ package org.silverwake.cli.scenario;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.util.Map;
 import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
 import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.model.release.Effect;
@@ -20,6 +21,7 @@ final class FieldNotesWriter {
     }
 
     void write(FieldNotesPlan plan) throws IOException {
+        trial(plan.trial());
         if (plan.noted().isEmpty() && plan.practices().isEmpty()) {
             return;
         }
@@ -54,6 +56,25 @@ final class FieldNotesWriter {
             practice(offered);
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void trial(Trial trial) throws IOException {
+        if (trial.isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart(TrialSection.NAME);
+        shares("practices", trial.practices());
+        shares("sites", trial.sites());
+        texts("closed", trial.closed());
+        json.writeEndObject();
+    }
+
+    private void shares(String key, Map<String, Double> shares) throws IOException {
+        json.writeObjectFieldStart(key);
+        for (Map.Entry<String, Double> share : shares.entrySet()) {
+            json.writeNumberField(share.getKey(), share.getValue());
+        }
         json.writeEndObject();
     }
 

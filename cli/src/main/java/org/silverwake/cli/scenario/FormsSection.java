@@ -45,6 +45,11 @@ final class FormsSection {
         return listed;
     }
 
+    /** Forms that these sites make the river carry, besides what the section lists. */
+    static Set<FurtherForm> carried(ScenarioValue section, List<Site> sites) {
+        return carried(listed(section), sites);
+    }
+
     /** Those listed, those that some site releases, and what droplets dissolve into. */
     private static Set<FurtherForm> carried(Set<FurtherForm> listed, List<Site> sites) {
         Set<FurtherForm> carried = EnumSet.copyOf(listed);

@@ -38,6 +38,7 @@ final class KeyList {
         tables(keys);
         samples(keys);
         PracticesSection.keys(keys);
+        TrialSection.keys(keys);
         WaterBodiesSection.keys(keys);
         ReachClassSection.keys(keys);
         outputs(keys);

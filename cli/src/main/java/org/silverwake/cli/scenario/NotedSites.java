@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.silverwake.cli.scenario.FieldNotesPlan.NotedSite;
-import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.ScenarioInput.Effluent;
 import org.silverwake.cli.scenario.ScenarioInput.FurtherForm;
 import org.silverwake.cli.scenario.ScenarioInput.ReleasePath;
@@ -34,16 +34,18 @@ public final class NotedSites {
         List<Practice> by(Site site);
     }
 
-    /** Those that are in force. */
+    /** Those that are in force, those tried behind them. */
     public static Taken inForce(FieldNotesPlan plan) {
-        return site -> plan.practices().stream()
-                .filter(offered -> plan.isInForce(offered, site))
-                .map(OfferedPractice::practice)
+        return site -> Stream.of(true, false)
+                .flatMap(given -> plan.practices().stream()
+                        .filter(offered -> plan.isInForce(offered, site))
+                        .filter(offered -> plan.isGiven(offered, site) == given))
+                .map(offered -> plan.taken(offered, site))
                 .toList();
     }
 
     /**
-     * Discharge points of a year. Sites without notes stay as they are.
+     * Discharge points of a year, as they are tried. Sites without notes stay as they are in the table otherwise.
      *
      * @throws org.silverwake.model.release.NotesException if some notes allow no balance
      */
@@ -51,11 +53,10 @@ public final class NotedSites {
         List<Site> expanded = new ArrayList<>();
         for (Site site : plan.sites()) {
             Optional<NotedSite> noted = find(plan, site);
-            if (noted.isEmpty()) {
-                expanded.add(site);
-            } else {
-                expanded.addAll(points(site, noted.get().balance(taken.by(site), year), plan.level()));
-            }
+            List<Site> points = noted.isEmpty()
+                    ? List.of(site)
+                    : points(site, noted.get().balance(taken.by(site), year), plan.level());
+            points.forEach(point -> expanded.add(plan.trial().at(site, point)));
         }
         return expanded;
     }

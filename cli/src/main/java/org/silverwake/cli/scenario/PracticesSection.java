@@ -182,7 +182,8 @@ final class PracticesSection {
                 inForce,
                 (int) section.at("year").quantity().orElse(year),
                 prices(section),
-                section.at("currency").text().orElse("money"));
+                section.at("currency").text().orElse("money"),
+                Trial.NONE);
     }
 
     private static Optional<Gain.Prices> prices(ScenarioValue section) {

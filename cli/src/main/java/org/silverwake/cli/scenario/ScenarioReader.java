@@ -108,13 +108,15 @@ public final class ScenarioReader {
         SitesTable sites = new SitesTable(names, solids.classes(), noted, problems);
         PlaceTables places = new PlaceTables(names, problems);
         Project project = project(root);
-        FieldNotesPlan plan = practices.read(
+        FieldNotesPlan present = practices.read(
                 noted,
                 root.at(PracticesSection.NOTES),
                 root.at(PracticesSection.PRACTICES),
                 sources,
                 sites.read(siteTables(root)),
                 project.date().getYear());
+        FieldNotesPlan plan =
+                present.trying(TrialSection.read(root.at(TrialSection.NAME), present, root.at("mercury")));
         List<Site> siteList = expanded(plan);
         List<Place> placeList = sources.table("places", root.atPath("places.file"))
                 .map(places::places)

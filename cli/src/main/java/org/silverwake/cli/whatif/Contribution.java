@@ -19,7 +19,7 @@ import org.silverwake.model.transport.SteadyResult;
  * @param nearBank reaches within the full-mixing length of its bank outfalls, by flow state
  * @param withinOneWidth reaches nearer to its bank outfalls than one width
  */
-record Contribution(List<Map<Process, Double>> flows, List<BitSet> nearBank, BitSet withinOneWidth) {
+public record Contribution(List<Map<Process, Double>> flows, List<BitSet> nearBank, BitSet withinOneWidth) {
     static Contribution of(MercuryPart part, SteadyResult result) {
         List<Map<Process, Double>> flows = new ArrayList<>();
         for (Bound bound : result.bounds()) {

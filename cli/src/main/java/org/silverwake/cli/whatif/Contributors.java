@@ -11,13 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 
 /** Puts discharge points together, as far as the audience or the file's size asks. */
-final class Contributors {
+public final class Contributors {
     /** Sites that a group must have for a public page, so that none of them can be told. As on maps without single sites. */
-    static final int A_GROUP = 3;
+    public static final int A_GROUP = 3;
 
     private static final String OTHER = "other sources";
     private static final String ALL = "all sources";
@@ -25,7 +26,7 @@ final class Contributors {
     private Contributors() {}
 
     /** How far sites are put together. */
-    enum Grouping {
+    public enum Grouping {
         /** Every discharge point by itself. */
         NONE,
         /** By group of sites. */
@@ -35,7 +36,7 @@ final class Contributors {
     }
 
     /** The contributors; none where a public page would show fewer than three sites. */
-    static List<Contributor> of(ScenarioInput scenario, Audience audience, Grouping grouping) {
+    public static List<Contributor> of(ScenarioInput scenario, Audience audience, Grouping grouping) {
         List<Site> sites = scenario.sites();
         List<Contributor> found;
         if (grouping == Grouping.ALL) {

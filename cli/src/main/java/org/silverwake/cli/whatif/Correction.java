@@ -14,9 +14,9 @@ import org.silverwake.model.screening.ReachValues.Estimate;
  * over those in proportion to mercury alone. In between it is taken to the power of the way; that is chosen, since it is
  * exact at both ends and never negative.
  */
-final class Correction {
-    /** Ratios nearer to 1 are rounding. */
-    private static final double ROUNDING = 1e-6;
+public final class Correction {
+    /** Ratios nearer to 1 are rounding: half of the 1e-6 that a page calls exact. */
+    private static final double ROUNDING = 5e-7;
 
     private final List<List<float[][]>> ratios;
     private final BitSet units;
@@ -76,22 +76,22 @@ final class Correction {
     }
 
     /** Units where it is not 1. */
-    BitSet units() {
+    public BitSet units() {
         return (BitSet) units.clone();
     }
 
     /** Number of states of a measure; 0 where no lever moves it. */
-    int states(int measure) {
+    public int states(int measure) {
         return ratios.get(measure).size();
     }
 
     /** Number of measures [-]. */
-    int measures() {
+    public int measures() {
         return ratios.size();
     }
 
     /** Ratios of the units where it is not 1. */
-    Floats ratios(int measure, int state, int estimate) {
+    public Floats ratios(int measure, int state, int estimate) {
         float[] all = ratios.get(measure).get(state)[estimate];
         int[] own = units.stream().toArray();
         float[] some = new float[own.length];

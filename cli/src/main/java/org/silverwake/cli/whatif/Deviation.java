@@ -17,7 +17,7 @@ import org.silverwake.model.screening.ReachValues.Estimate;
  * @param unit where the difference is largest; -1 for nowhere
  * @param measure of what
  */
-record Deviation(double everywhere, double places, double least, double most, int unit, int measure) {
+public record Deviation(double everywhere, double places, double least, double most, int unit, int measure) {
     /**
      * Compares.
      *

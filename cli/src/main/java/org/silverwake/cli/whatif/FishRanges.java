@@ -25,7 +25,8 @@ import org.silverwake.model.screening.ReachValues.Measure;
  * @param sizes reaches within the range, by reach
  * @param reaches those reaches, range after range
  */
-record FishRanges(int measure, FishRun.Factors factors, Floats weights, List<Integer> sizes, List<Integer> reaches) {
+public record FishRanges(
+        int measure, FishRun.Factors factors, Floats weights, List<Integer> sizes, List<Integer> reaches) {
     /** Reaches in all ranges together up to which they are written (chosen: 2 MB). */
     private static final int MOST = 250_000;
 

@@ -9,13 +9,14 @@ import java.util.Arrays;
 import java.util.Base64;
 
 /** A growing list of 32-bit floats. */
-final class Floats {
+public final class Floats {
     private static final int FIRST = 64;
 
     private float[] values = new float[FIRST];
     private int size;
 
-    static Floats of(float[] values) {
+    /** A list of these values. */
+    public static Floats of(float[] values) {
         Floats floats = new Floats();
         floats.values = values.clone();
         floats.size = values.length;
@@ -37,7 +38,8 @@ final class Floats {
         return values[i];
     }
 
-    boolean isZero() {
+    /** Whether all are zero, also where there is none. */
+    public boolean isZero() {
         for (int i = 0; i < size; i++) {
             if (values[i] != 0) {
                 return false;
@@ -47,7 +49,7 @@ final class Floats {
     }
 
     /** In base64, little-endian. */
-    String text() {
+    public String text() {
         ByteBuffer bytes = ByteBuffer.allocate(Float.BYTES * size).order(ByteOrder.LITTLE_ENDIAN);
         bytes.asFloatBuffer().put(values, 0, size);
         return Base64.getEncoder().encodeToString(bytes.array());

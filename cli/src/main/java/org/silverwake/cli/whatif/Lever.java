@@ -20,7 +20,7 @@ import org.silverwake.model.release.Spread;
  * @param gain practices: what they keep from the air, cost and leave
  * @param note words, "" for none
  */
-record Lever(
+public record Lever(
         String label,
         Kind kind,
         List<End> ends,
@@ -29,17 +29,19 @@ record Lever(
         Kilograms kilograms,
         Optional<PracticeGain> gain,
         String note) {
-    Lever {
+    /** Copies the list. */
+    public Lever {
         ends = List.copyOf(ends);
     }
 
     /** Kinds of levers. */
-    enum Kind {
+    public enum Kind {
         SITE,
         GROUP,
         PRACTICE;
 
-        String word() {
+        /** Word in the data. */
+        public String word() {
             return name().toLowerCase(java.util.Locale.ROOT);
         }
     }
@@ -51,14 +53,14 @@ record Lever(
      * @param correction what makes them right there
      * @param halfway how far they then are off half way; empty where no run was made there
      */
-    record Full(Deviation uncorrected, Correction correction, Optional<Deviation> halfway) {}
+    public record Full(Deviation uncorrected, Correction correction, Optional<Deviation> halfway) {}
 
     /** Factor of a contributor at the lever's far end [-]. */
-    record End(int contributor, double factor) {}
+    public record End(int contributor, double factor) {}
 
     /** To the river [kg/yr]. */
-    record Kilograms(double now, double atEnd) {}
+    public record Kilograms(double now, double atEnd) {}
 
     /** Kept from the air [kg/yr]; cost, and what is left after it with what is given back [money/yr], where known. */
-    record PracticeGain(double air, Optional<Spread> cost, Optional<Spread> left) {}
+    public record PracticeGain(double air, Optional<Spread> cost, Optional<Spread> left) {}
 }

@@ -4,7 +4,6 @@
 package org.silverwake.cli.whatif;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.silverwake.cli.run.Rerun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioException;
 import org.silverwake.cli.whatif.Lever.End;
 import org.silverwake.cli.whatif.Lever.Full;
@@ -29,16 +29,24 @@ import org.silverwake.model.transport.OutsideModelException;
  *
  * @param levers in the order of the page
  * @param together how far all practices at their far ends at once are off a full run
+ * @param closedTogether how far all sites or groups that can be closed are off a full run when all of them are
  */
-record Levers(List<Lever> levers, Optional<Deviation> together) {
+public record Levers(List<Lever> levers, Optional<Deviation> together, Optional<Deviation> closedTogether) {
     /** Cells times runs up to which full runs are made for sites, and again for practices: a second or two (chosen). */
     private static final long MOST_WORK = 15_000;
 
-    Levers {
+    /** Copies the list. */
+    public Levers {
         levers = List.copyOf(levers);
     }
 
-    static Levers of(Linear linear, Audience audience, Contributors.Grouping grouping) {
+    /**
+     * The levers of a run, with full runs of the river where those are made at all.
+     *
+     * @param audience practices and single sites are for the office alone
+     * @param grouping how far sites were put together
+     */
+    public static Levers of(Linear linear, Audience audience, Contributors.Grouping grouping) {
         boolean single = audience == Audience.OFFICE && grouping == Contributors.Grouping.NONE;
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int k = 0; k < linear.contributors().size(); k++) {
@@ -51,12 +59,40 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
         List<Lever> levers = new ArrayList<>(rows.values().stream().toList().parallelStream()
                 .map(of -> ofSource(linear, of, single ? Kind.SITE : Kind.GROUP, run.contains(of)))
                 .toList());
+        Optional<Deviation> closed = closedTogether(linear, levers);
         if (!single) {
-            return new Levers(levers, Optional.empty());
+            return new Levers(levers, Optional.empty(), closed);
         }
         PracticeLevers practices = new PracticeLevers(linear);
         levers.addAll(practices.levers());
-        return new Levers(levers, practices.together());
+        return new Levers(levers, practices.together(), closed);
+    }
+
+    /** Empty with fewer than two, or where the river cannot be run without them. */
+    private static Optional<Deviation> closedTogether(Linear linear, List<Lever> levers) {
+        List<Lever> closing =
+                levers.stream().filter(lever -> lever.full().isPresent()).toList();
+        if (closing.size() < 2) {
+            return Optional.empty();
+        }
+        List<Integer> contributors = closing.stream()
+                .flatMap(lever -> lever.ends().stream())
+                .map(End::contributor)
+                .toList();
+        double[] factors = now(linear);
+        contributors.forEach(k -> factors[k] = 0);
+        try {
+            return Optional.of(Deviation.of(
+                    linear,
+                    factors,
+                    closing.stream()
+                            .map(lever -> lever.full().orElseThrow().correction())
+                            .toList(),
+                    1,
+                    Rerun.closing(linear.outcome(), points(linear, contributors))));
+        } catch (OutsideModelException | ScenarioException e) {
+            return Optional.empty();
+        }
     }
 
     /** Whether so many full runs are worth a person's waiting. */
@@ -84,8 +120,7 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
 
     private static Lever ofSource(Linear linear, List<Integer> contributors, Kind kind, boolean run) {
         List<Integer> points = points(linear, contributors);
-        double[] factors = new double[linear.contributors().size()];
-        Arrays.fill(factors, 1);
+        double[] factors = now(linear);
         contributors.forEach(k -> factors[k] = 0);
         return new Lever(
                 linear.contributors().get(contributors.get(0)).name(),
@@ -112,7 +147,7 @@ record Levers(List<Lever> levers, Optional<Deviation> together) {
     }
 
     /** Mercury of discharge points, mean of the year [kg/yr]. */
-    static double kilograms(Linear linear, List<Integer> points) {
+    public static double kilograms(Linear linear, List<Integer> points) {
         return points.stream()
                         .mapToDouble(linear.outcome().result().input()::meanRelease)
                         .sum()

@@ -14,7 +14,7 @@ import org.silverwake.model.transport.MercuryParts;
 /**
  * A run as a sum of what no lever moves and what each contributor adds, for every measure that guidelines are values of.
  */
-final class Linear {
+public final class Linear {
     private final Outcome outcome;
     private final ReachUnits units;
     private final List<Contributor> contributors;
@@ -53,58 +53,62 @@ final class Linear {
     }
 
     /** Takes a run apart. */
-    static Linear of(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
+    public static Linear of(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
         return new Linear(outcome, units, List.copyOf(contributors));
     }
 
-    Outcome outcome() {
+    /** The run. */
+    public Outcome outcome() {
         return outcome;
     }
 
-    ReachUnits units() {
+    /** What is shown as a reach. */
+    public ReachUnits units() {
         return units;
     }
 
-    List<Contributor> contributors() {
+    /** What sends mercury, in the order of the responses. */
+    public List<Contributor> contributors() {
         return contributors;
     }
 
     /** Flows and marks of a contributor. */
-    Contribution contribution(int contributor) {
+    public Contribution contribution(int contributor) {
         return contributions.get(contributor);
     }
 
     /** Flows of background. */
-    Contribution background() {
+    public Contribution background() {
         return background;
     }
 
     /** Reaches that a contributor's mercury gets to. */
-    BitSet reached(int contributor) {
+    public BitSet reached(int contributor) {
         return (BitSet) reached.get(contributor).clone();
     }
 
-    List<Measured> measures() {
+    /** Quantities that guidelines are values of. */
+    public List<Measured> measures() {
         return measures;
     }
 
     /** Whether levers move a measure. */
-    boolean isMoved(Measured measured) {
+    public boolean isMoved(Measured measured) {
         return measured.fixed().isEmpty() && !contributors.isEmpty();
     }
 
     /** How fish follow the water; empty where they do not. */
-    Optional<FishRanges> fish() {
+    public Optional<FishRanges> fish() {
         return contributors.isEmpty() ? Optional.empty() : fish;
     }
 
     /** Whether a measure follows the levers, fish by way of the water. */
-    boolean follows(Measured measured) {
+    public boolean follows(Measured measured) {
         return isMoved(measured) || measured.kind() == Measured.Kind.FISH && fish().isPresent();
     }
 
     /** Value sets of a measure. */
-    List<ValueSet> sets(int measure) {
+    public List<ValueSet> sets(int measure) {
         return sets.get(measure);
     }
 }

@@ -25,28 +25,29 @@ import org.silverwake.model.transport.SteadyResult;
  * @param words for legends
  * @param fixed why no lever moves it; empty where values are linear in what is released
  */
-record Measured(Kind kind, Optional<Measure> water, String words, Optional<String> fixed) {
+public record Measured(Kind kind, Optional<Measure> water, String words, Optional<String> fixed) {
     private static final String HELD_BACK =
             "methylation in the bed is held back by its ceiling, so that values are not in proportion to what is released;"
                     + " levers do not move them";
 
     /** Where a quantity is found. */
-    enum Kind {
+    public enum Kind {
         WATER,
         ON_SOLIDS,
         BED,
         FISH;
 
-        boolean isByState() {
+        /** Whether each flow state has values of its own. */
+        public boolean isByState() {
             return this == WATER || this == ON_SOLIDS;
         }
     }
 
     /** A column: one bound and variant of the unknown split. */
-    record Column(Bound bound, int variant) {}
+    public record Column(Bound bound, int variant) {}
 
     /** Those of the values that are compared; total mercury of whole water where there is none. */
-    static List<Measured> of(Outcome outcome) {
+    public static List<Measured> of(Outcome outcome) {
         List<Measured> all = new ArrayList<>();
         outcome.screening()
                 .compared()
@@ -65,7 +66,7 @@ record Measured(Kind kind, Optional<Measure> water, String words, Optional<Strin
     }
 
     /** That of a guideline; empty where it is not modelled. */
-    static Optional<Measured> of(Outcome outcome, Guideline guideline) {
+    public static Optional<Measured> of(Outcome outcome, Guideline guideline) {
         Set<Substance> carried = outcome.screening().values().carried();
         if (!outcome.screening().isModelled(guideline)) {
             return Optional.empty();
@@ -101,7 +102,7 @@ record Measured(Kind kind, Optional<Measure> water, String words, Optional<Strin
     }
 
     /** Id in the data. */
-    String id() {
+    public String id() {
         return words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     }
 

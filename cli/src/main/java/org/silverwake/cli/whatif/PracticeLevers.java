@@ -245,7 +245,7 @@ final class PracticeLevers {
                 plan.prices().isPresent() ? Optional.of(left) : Optional.empty());
     }
 
-    static Spread plus(Spread one, Spread other) {
+    private static Spread plus(Spread one, Spread other) {
         return new Spread(one.low() + other.low(), one.middle() + other.middle(), one.high() + other.high());
     }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.silverwake.cli.run.Basin;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.network.RiverNetwork;
@@ -22,7 +23,7 @@ import org.silverwake.model.screening.ReachValues;
  * single site is; such a stretch has the largest value of its parts. A place in it keeps the answer of its own part, which for that
  * is a unit more, without a line, behind those that are drawn. Parts are reaches of the network; drawn units are in downstream order.
  */
-final class ReachUnits {
+public final class ReachUnits {
     private final int[] unitOf;
     private final int drawn;
     private final List<int[]> parts;
@@ -41,7 +42,8 @@ final class ReachUnits {
         }
     }
 
-    static ReachUnits of(Outcome outcome, Audience audience) {
+    /** The units of a run for an audience. */
+    public static ReachUnits of(Outcome outcome, Audience audience) {
         RiverNetwork network = outcome.basin().network();
         BitSet hidden = audience == Audience.PUBLIC ? cutBySitesAlone(outcome) : new BitSet();
         int[] unitOf = new int[network.size()];
@@ -105,43 +107,43 @@ final class ReachUnits {
     }
 
     /** Number of units [-]. */
-    int count() {
+    public int count() {
         return parts.size();
     }
 
     /** Number of those that are drawn, which come first [-]. */
-    int drawn() {
+    public int drawn() {
         return drawn;
     }
 
     /** The unit whose answers are those of a place on a reach. */
-    int ofPlace(int reach) {
+    public int ofPlace(int reach) {
         return ofPlaces.getOrDefault(reach, unitOf[reach]);
     }
 
     /** Reaches of a unit, downstream. */
-    int[] parts(int unit) {
+    public int[] parts(int unit) {
         return parts.get(unit).clone();
     }
 
     /** Its first reach. */
-    int first(int unit) {
+    public int first(int unit) {
         return parts.get(unit)[0];
     }
 
     /** Its last reach. */
-    int last(int unit) {
+    public int last(int unit) {
         int[] own = parts.get(unit);
         return own[own.length - 1];
     }
 
     /** The drawn unit of a reach. */
-    int of(int reach) {
+    public int of(int reach) {
         return unitOf[reach];
     }
 
     /** Units of reaches. */
-    BitSet of(BitSet reaches) {
+    public BitSet of(BitSet reaches) {
         BitSet units = new BitSet();
         for (int u = 0; u < count(); u++) {
             units.set(u, Arrays.stream(parts.get(u)).anyMatch(reaches::get));
@@ -150,7 +152,7 @@ final class ReachUnits {
     }
 
     /** Units all of whose parts are among these reaches. */
-    BitSet whole(BitSet reaches) {
+    public BitSet whole(BitSet reaches) {
         BitSet units = new BitSet();
         for (int u = 0; u < count(); u++) {
             if (Arrays.stream(parts.get(u)).allMatch(reaches::get)) {

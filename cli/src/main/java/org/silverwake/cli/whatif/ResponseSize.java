@@ -9,14 +9,14 @@ import org.silverwake.cli.run.Outcome;
 import org.silverwake.model.release.SiteRelease;
 
 /** How long responses will be at least, told before they are computed. */
-final class ResponseSize {
+public final class ResponseSize {
     /** Characters of a 32-bit float in base64. */
     private static final double CHARACTERS = 16.0 / 3;
 
     private ResponseSize() {}
 
     /** Characters of the responses if every reach has one row and no two columns are alike but those of known splits. */
-    static long estimate(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
+    public static long estimate(Outcome outcome, ReachUnits units, List<Contributor> contributors) {
         List<SiteRelease> sites = outcome.result().input().sites();
         double characters = 0;
         for (Contributor contributor : contributors) {

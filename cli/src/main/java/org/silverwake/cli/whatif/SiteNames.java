@@ -15,7 +15,7 @@ import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
 
 /** Names that a public page must not hold: those of single sites, and of groups of fewer than three. */
-final class SiteNames {
+public final class SiteNames {
     private final Pattern names;
 
     private SiteNames(Set<String> names) {
@@ -29,7 +29,8 @@ final class SiteNames {
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 
-    static SiteNames of(ScenarioInput scenario) {
+    /** The names of a scenario. */
+    public static SiteNames of(ScenarioInput scenario) {
         Set<String> names = new LinkedHashSet<>();
         Map<String, Set<String>> groups = new HashMap<>();
         List<Site> all = new ArrayList<>(scenario.sites());
@@ -48,7 +49,7 @@ final class SiteNames {
     }
 
     /** Whether a text names one of them. */
-    boolean isNamedIn(String text) {
+    public boolean isNamedIn(String text) {
         return names.matcher(text).find();
     }
 }

@@ -11,7 +11,7 @@ import org.silverwake.cli.whatif.Measured.Column;
  * Values of a measure in a flow state, as they are written: rows, which are spots of units, and for each column what no lever
  * moves and what each contributor adds.
  */
-final class ValueSet {
+public final class ValueSet {
     /** In place of a number of rows: there is no value. */
     static final int NO_VALUE = 255;
 
@@ -21,7 +21,7 @@ final class ValueSet {
     private final List<int[]> reached;
 
     /** For which estimate a column counts. */
-    enum Role {
+    public enum Role {
         BOTH,
         LOW,
         HIGH
@@ -34,7 +34,7 @@ final class ValueSet {
      * @param base what no lever moves, by row
      * @param responses by contributor, for the rows of the units it reaches; none where no lever moves the measure
      */
-    record ValueColumn(Column of, Role role, Floats base, List<Floats> responses) {}
+    public record ValueColumn(Column of, Role role, Floats base, List<Floats> responses) {}
 
     /**
      * A set.
@@ -51,22 +51,22 @@ final class ValueSet {
     }
 
     /** Rows of a unit, or {@link #NO_VALUE}. */
-    int count(int unit) {
+    public int count(int unit) {
         return counts[unit];
     }
 
     /** Number of units [-]. */
-    int units() {
+    public int units() {
         return counts.length;
     }
 
     /** Background by unit. */
-    float[] background() {
+    public float[] background() {
         return background.clone();
     }
 
     /** The columns. */
-    List<ValueColumn> columns() {
+    public List<ValueColumn> columns() {
         return columns;
     }
 

@@ -2,10 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * The data of the report page: what a run found, and what every site, group or practice does to it, so that the page can move
- * releases without a run of its own. Start at {@link org.silverwake.cli.whatif.ReportData}; what it writes is told in
- * docs/reference/report-data.md. Values are linear in releases at the run's own solids and water: spot by spot along each
- * reach, in each bound and variant, since a reach's value is the largest of its spots. A public page has groups of at least
- * three sites alone, summed before anything is written.
+ * What every site, group or practice does to a run, so that a page can move releases without a run of its own. Start at
+ * {@link org.silverwake.cli.whatif.Linear}, which takes a run apart, and {@link org.silverwake.cli.whatif.Levers}, what a person
+ * can move. Values [kg/m3, kg/kg] are linear in releases at the run's own solids and water: spot by spot along each reach, in
+ * each bound and variant, since a reach's value is the largest of its spots. A public page has groups of at least three sites
+ * alone, summed here. Knows nothing of how pages are written: that is {@code cli.reportdata}, which asks this package.
  */
 package org.silverwake.cli.whatif;

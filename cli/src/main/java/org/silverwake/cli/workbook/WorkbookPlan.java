@@ -35,6 +35,7 @@ final class WorkbookPlan {
             STATES + ".*.months",
             "history.order",
             "practices.in-force",
+            "tried.closed",
             "fish.dams",
             "history.changes.*.sites",
             "reach-classes.*.guidelines",
@@ -53,9 +54,17 @@ final class WorkbookPlan {
     /** Sheet where any other key may be written out. */
     static final String MORE = "more";
 
-    /** What few people need: how to read files that laboratories send, sizes of droplets. */
+    /** What few people need: how to read files that laboratories send, sizes of droplets, what a page saves as tried. */
     private static final Set<String> SELDOM = Set.of(
-            "samples.columns", "samples.words", "samples.fixed", "samples.more", "mercury.droplets", "fish.species");
+            "samples.columns",
+            "samples.words",
+            "samples.fixed",
+            "samples.more",
+            "mercury.droplets",
+            "fish.species",
+            "tried.practices",
+            "tried.sites",
+            "tried.closed");
 
     private static final List<String> ORDER = List.of(
             "project",

@@ -15,7 +15,7 @@ const labels = {
         const marked = points.shown.filter((point) => point.marker)
             .map((point) => ({ point, at: map.latLngToLayerPoint(point.marker.getLatLng()) }))
             .filter((m) => view.contains(m.at));
-        const boxes = marked.map((m) => labels.box(m.at.x - 11, m.at.y - 11, 22, 22, m.point));
+        const boxes = [...labels.controls(map), ...marked.map((m) => labels.box(m.at.x - 11, m.at.y - 11, 22, 22, m.point))];
         marked.sort((a, b) => labels.rank(a.point) - labels.rank(b.point));
         for (const m of marked) {
             const name = m.point.marker.getElement().querySelector(".name");
@@ -29,6 +29,16 @@ const labels = {
             }
         }
         labels.boxes = boxes;
+    },
+
+    /** What the map's own buttons and scale cover. */
+    controls: function (map) {
+        const frame = map.getContainer().getBoundingClientRect();
+        return [...map.getContainer().querySelectorAll(".leaflet-control")].map((control) => {
+            const box = control.getBoundingClientRect();
+            const at = map.containerPointToLayerPoint([box.left - frame.left, box.top - frame.top]);
+            return labels.box(at.x, at.y, box.width, box.height);
+        });
     },
 
     box: (x, y, w, h, point) => ({ x, y, w, h, point }),

@@ -176,7 +176,7 @@ const Lines = L.Path.extend({
         ctx.strokeStyle = "rgba(250, 248, 243, 0.9)";
         ctx.fillStyle = this.WATER;
         const boxes = [...labels.boxes];
-        const view = this._renderer._bounds;
+        const view = L.bounds(this._map.containerPointToLayerPoint([0, 0]), this._map.containerPointToLayerPoint(this._map.getSize()));
         const byOrder = [...longest].sort((a, b) => network.order(b[1]) - network.order(a[1]) || network.length(b[1]) - network.length(a[1]));
         for (const [name, i] of byOrder.slice(0, this.MOST_NAMES)) {
             const path = this._pixels(i);
@@ -184,7 +184,7 @@ const Lines = L.Path.extend({
             const width = ctx.measureText(name).width;
             const box = [[8, -17], [8, 3], [-8 - width, -17], [-8 - width, 3]]
                 .map(([dx, dy]) => labels.box(at.x + dx, at.y + dy, width, 15))
-                .find((spot) => view.contains([spot.x, spot.y]) && labels.isFree(spot, boxes));
+                .find((spot) => view.contains([spot.x, spot.y]) && view.contains([spot.x + spot.w, spot.y + spot.h]) && labels.isFree(spot, boxes));
             if (box) {
                 boxes.push(box);
                 ctx.strokeText(name, box.x, box.y + 8);

@@ -27,7 +27,6 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.print.PrintOptions;
-import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.report.Cautions;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
@@ -60,14 +59,10 @@ class ReportPageTest {
     @BeforeAll
     static void write() throws IOException {
         browser = Browser.desktop(folder.resolve("desktop"));
-        Path scenario = DemoCopy.into(folder.resolve("lantern"));
-        Path today = scenario.resolve("today.yaml");
-        Files.writeString(today, Files.readString(today).replaceFirst("outputs:\n", "outputs:\n  audience: office\n"));
-        outcome = MainRun.run(today, step -> {});
-        office = folder.resolve("office.html");
-        everybody = folder.resolve("public.html");
-        ReportPage.write(outcome, "test", office);
-        ReportPage.write(outcome.forEverybody(), "test", everybody);
+        DemoPages pages = DemoPages.in(folder);
+        outcome = pages.outcome();
+        office = pages.office();
+        everybody = pages.everybody();
     }
 
     @AfterAll
@@ -385,6 +380,23 @@ class ReportPageTest {
         }
     }
 
+    /** The phone's map stays in sight while people scroll; on paper it has its place below the cautions all the same. */
+    @Test
+    void printedFromAPhoneTheMapStandsBelowTheCautions() throws IOException {
+        try (Browser phone = Browser.phone(folder.resolve("printing-phone"))) {
+            phone.open(everybody);
+            byte[] pdf = Base64.getDecoder()
+                    .decode(phone.driver().print(new PrintOptions()).getContent());
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                PDFTextStripper fromTheTop = new PDFTextStripper();
+                fromTheTop.setSortByPosition(true);
+                String text = fromTheTop.getText(document).replaceAll("\\s+", " ");
+                assertThat(text).contains("Pav\u00edo Alto", "Local law");
+                assertThat(text.indexOf("Pav\u00edo Alto")).isGreaterThan(text.indexOf("Local law"));
+            }
+        }
+    }
+
     /** No single site's name, and no position where one is, stands anywhere in the file. */
     @Test
     void thePublicPageHoldsNoSingleSite() throws IOException {
@@ -412,15 +424,6 @@ class ReportPageTest {
                     .contains("NOT FOR POSTING", "What the lines mean", "Emberfold", "L021.3", "Do not use after");
             assertThat(text).doesNotContain("Copy the link", "Save as CSV", "Move a slider");
         }
-    }
-
-    @Test
-    void whatWasTriedIsSavedAsAScenariosOwnWords() {
-        browser.open(office);
-        browser.ask("location.hash = 'w=s0~0.5'");
-        settle();
-        browser.press("#whatif", "Save as file");
-        assertThat(browser.downloaded("tried.yaml")).contains("site \"Sconce sheds\": 50 % of its present release");
     }
 
     /** A river without a guide value and without a site still has a page, on which nothing is assessed. */

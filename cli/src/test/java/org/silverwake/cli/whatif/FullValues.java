@@ -5,14 +5,15 @@ package org.silverwake.cli.whatif;
 
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.Rerun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.model.screening.ReachValues.Estimate;
 
 /** What a full run screened, by the reaches that a page of an audience shows. */
-final class FullValues {
+public final class FullValues {
     private FullValues() {}
 
     /** Low and high of a measure in a state. */
-    static double[][] of(Outcome outcome, Rerun run, Audience audience, int measure, int state) {
+    public static double[][] of(Outcome outcome, Rerun run, Audience audience, int measure, int state) {
         ReachUnits units = ReachUnits.of(outcome, audience);
         ScreenedValues values = new ScreenedValues(run.screening().values(), units);
         Measured measured = Measured.of(outcome).get(measure);

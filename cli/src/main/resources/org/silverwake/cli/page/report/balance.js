@@ -16,7 +16,7 @@ const balance = (function () {
             root.replaceChildren();
             return;
         }
-        const width = Math.min(640, Math.max(310, root.clientWidth > 900 ? (root.clientWidth - 40) / 2 : root.clientWidth));
+        const width = Math.min(640, Math.max(310, root.clientWidth > 900 ? (root.clientWidth - 90) / 2 : root.clientWidth));
         const column = data.balance.columns[chosen];
         const river = ofRiver(column);
         root.replaceChildren(make("h2", null, say("page.balance")), make("p", "hint", say("page.balance.how")), chooser(),

@@ -9,6 +9,7 @@ const card = (function () {
     function draw() {
         const picked = choice.it.picked;
         const parts = !picked ? [make("h3", null, say("page.card.none")), make("p", "hint", say("page.card.how"))]
+            : picked.group !== undefined ? ofGroup(data.contributors[data.groups[picked.group].contributor])
             : picked.place !== undefined ? ofPlace(data.places[picked.place]) : ofReach(picked.reach);
         element.replaceChildren(...parts.filter((part) => part));
     }
@@ -28,6 +29,15 @@ const card = (function () {
 
     function ofReach(i) {
         return [head(network.label(i), say("page.card.reach", network.kind(i), kilometers(network.length(i)))), ...body(i, false)];
+    }
+
+    /** A group of sites: how many they are and what they release, never where each is. */
+    function ofGroup(c) {
+        const all = data.contributors.reduce((sum, each) => sum + each.kilograms, 0);
+        const now = c.kilograms * choice.it.moved.factors[data.contributors.indexOf(c)];
+        return [head(c.name, say("page.card.group.count", figure(c.sites, 6))), make("p", null, sentence(say("sheet.area"))), make("dl", null,
+            fact(say("page.kilograms"), figure(c.kilograms, 3)), fact(say("page.card.group.share"), percent(all > 0 ? c.kilograms / all : 0)),
+            choice.isMoved() ? fact(say("page.kilograms.now"), figure(now, 3)) : ""), make("p", "hint", say("sheet.areas.note"))];
     }
 
     function body(i, isElsewhere) {

@@ -7,7 +7,7 @@ const choice = (function () {
     const asRun = model.moved(new Float64Array(data.levers.length));
     const usual = Math.max(0, data.guidelines.findIndex((g) => g.isDefault));
     const usualLanguage = language;
-    const it = { guideline: usual, state: -1, picked: null, ways: asRun.ways, moved: asRun };
+    const it = { guideline: usual, state: -1, picked: null, ways: asRun.ways, closed: asRun.closed, moved: asRun };
     const listeners = [];
     const before = new Map();
     let after = new Map();
@@ -28,7 +28,8 @@ const choice = (function () {
     function change(what, values, settled) {
         Object.assign(it, values);
         if (what === "ways" || what === "all") {
-            it.moved = isMoved() ? model.moved(it.ways) : asRun;
+            it.moved = isMoved() ? model.moved(it.ways, it.closed) : asRun;
+            it.closed = it.moved.closed;
             after = new Map();
         }
         listeners.forEach((listener) => listener(what));
@@ -52,12 +53,19 @@ const choice = (function () {
         if (it.picked && it.picked.place !== undefined) {
             parts.set("p", data.places[it.picked.place].name);
         }
+        if (it.picked && it.picked.group !== undefined) {
+            parts.set("a", data.contributors[data.groups[it.picked.group].contributor].name);
+        }
         if (language !== usualLanguage) {
             parts.set("l", language);
         }
         const moved = data.levers.map((lever, l) => [lever.id, it.ways[l]]).filter((w) => w[1] > 0);
         if (moved.length) {
             parts.set("w", moved.map(([id, way]) => id + "~" + Number(way.toFixed(4))).join("_"));
+        }
+        const closed = data.levers.filter((lever, l) => it.closed[l]).map((lever) => lever.id);
+        if (closed.length) {
+            parts.set("c", closed.join("_"));
         }
         return parts.toString();
     }
@@ -69,6 +77,7 @@ const choice = (function () {
         const guideline = find(data.guidelines, (g) => g.id === parts.get("g"));
         const reach = data.reaches.id.indexOf(parts.get("r"));
         const place = find(data.places, (p) => p.name === parts.get("p"));
+        const group = find(data.groups, (g) => data.contributors[g.contributor].name === parts.get("a"));
         const ways = new Float64Array(data.levers.length);
         (parts.get("w") || "").split("_").forEach((word) => {
             const [id, way] = word.split("~");
@@ -77,10 +86,11 @@ const choice = (function () {
                 ways[l] = Number(way);
             }
         });
+        const closed = data.levers.map((lever) => !!lever.closed && (parts.get("c") || "").split("_").includes(lever.id));
         language = texts[parts.get("l")] ? parts.get("l") : usualLanguage;
         change("all", {
-            ways, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
-            picked: reach >= 0 ? { reach } : place >= 0 ? { place } : null
+            ways, closed, guideline: guideline < 0 ? usual : guideline, state: find(data.states, (s) => s.name === parts.get("s")),
+            picked: reach >= 0 ? { reach } : place >= 0 ? { place } : group >= 0 ? { group } : null
         }, false);
     }
 

@@ -51,14 +51,15 @@ const legend = (function () {
             make("li", null, make("span", "swatch", symbolOf(mark)), make("span", null, say("page.mark." + (mark in SHAPES ? mark : "place")))));
         document.getElementById("legend").replaceChildren(
             make("h3", null, say("page.legend")), make("p", "hint", comparedWith()),
-            make("ul", "legend", ...rows, ...extra, ...marks,
+            make("ul", "legend", ...rows, ...extra, ...marks, areas.shown.length ? make("li", null, extraSwatch("area"), make("span", null, say("sheet.area"))) : null,
                 make("li", null, extraSwatch("arrow"), make("span", null, say("page.legend.flow")))));
     }
 
     /** That sliders were moved, in words beside the map, so that no trial is taken for the present. */
     function tried() {
-        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0)
-            .map(([lever, way]) => lever.label + " " + say("page.whatif." + lever.kind + ".at", percent(lever.kind === "practice" ? way : 1 - way)));
+        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l], choice.it.closed[l]]).filter(([, way]) => way > 0)
+            .map(([lever, way, closed]) => lever.label + " " + (closed ? say("page.whatif.isClosed")
+                : say("page.whatif." + lever.kind + ".at", percent(lever.kind === "practice" ? way : 1 - way))));
         const told = document.getElementById("tried");
         told.hidden = !moved.length;
         told.textContent = moved.length ? say("page.tried", moved.join("; ")) : "";
@@ -69,6 +70,7 @@ const legend = (function () {
             hatch: [["path", { d: "M6 9H58", class: "s-river" }], ["path", { d: "M12 13 16 5M22 13 26 5M32 13 36 5M42 13 46 5M52 13 56 5", class: "s-ink" }]],
             dots: [["path", { d: "M6 7H58", class: "s-river" }], ["path", { d: "M6 14H58", class: "s-dots" }]],
             diamonds: [["path", { d: "M6 9H58", class: "s-river" }], ["path", { d: "M20 4 25 9 20 14 15 9ZM44 4 49 9 44 14 39 9Z", class: "s-paper" }]],
+            area: [["rect", { x: 8, y: 2, width: 48, height: 14, rx: 4, class: "s-area" }]],
             arrow: [["path", { d: "M6 9H58", class: "s-river" }], ["path", { d: "M40 9 26 15 30 9 26 3Z", class: "s-fill" }]]
         };
         return picture("svg", { class: "swatch", viewBox: "0 0 64 18", "aria-hidden": "true" }, ...shapes[look].map(([tag, attributes]) => picture(tag, attributes)));

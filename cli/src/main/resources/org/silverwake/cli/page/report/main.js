@@ -4,6 +4,7 @@
 // Puts the report together: the map and what follows a choice.
 
 const calm = window.matchMedia("(prefers-reduced-motion: reduce)").matches;
+frameMap();
 const map = L.map("map", {
     zoomSnap: 0.25, zoomDelta: 0.75, maxZoom: 18, minZoom: 2, attributionControl: false, zoomAnimation: !calm, fadeAnimation: false,
     zoomControl: false, inertia: !calm
@@ -25,12 +26,29 @@ const reaches = new Reaches({
     }
 });
 
+/** The map's frame is as wide or tall as the river, so that little of it is empty. */
+function frameMap() {
+    const { west, east, south, north } = network.bounds;
+    const middle = (south + north) / 2;
+    const wide = network.distance(west, middle, east, middle);
+    const tall = network.distance(west, south, west, north);
+    const aspect = wide > 0 && tall > 0 ? Math.max(1.1, Math.min(2.1, 0.9 * wide / tall)) : 1.2;
+    document.getElementById("map").style.setProperty("--aspect", aspect.toFixed(3));
+}
+
 function showAll() {
     const box = network.bounds;
     const all = L.latLngBounds([box.south, box.west], [box.north, box.east]);
     data.places.filter((p) => Number.isFinite(p.lon)).forEach((p) => all.extend([p.lat, network.toward(p.lon)]));
+    areas.shown.forEach((area) => all.extend(area.ring));
     const edge = map.getSize().x < 500 ? 14 : 24;
     map.fitBounds(all, { padding: [edge, edge], animate: false });
+}
+
+/** Names of points first, then of areas; names of rivers keep off both. */
+function arrangeNames() {
+    labels.arrange(map);
+    areas.arrange(map);
 }
 
 function zoomTo(i) {
@@ -55,7 +73,8 @@ function partAlong(i, latlng) {
 
 map.on("click", (event) => {
     const reach = reaches.reachAt(event.layerPoint);
-    choice.change("picked", { picked: reach >= 0 ? { reach } : null });
+    const group = areas.at(event.latlng);
+    choice.change("picked", { picked: reach >= 0 ? { reach } : group >= 0 ? { group } : null });
 });
 
 map.on("mousemove", (event) => {
@@ -71,6 +90,7 @@ function nameControls() {
     });
     document.getElementById("whole").textContent = say("page.whole");
     points.name();
+    areas.name();
 }
 
 choice.listen((what) => {
@@ -83,7 +103,8 @@ choice.listen((what) => {
     }
     if (what === "picked" || all) {
         points.choose(picked);
-        reaches.chosen = picked ? [drawnReach(picked)] : [];
+        areas.choose(picked);
+        reaches.chosen = isOnRiver(picked) ? [drawnReach(picked)] : [];
     }
     if (what !== "picked") {
         legend.draw();
@@ -112,7 +133,7 @@ window.addEventListener("beforeprint", () => {
     showAll();
     reaches.options.renderer._update();
     reaches.options.renderer._redraw();
-    labels.arrange(map);
+    arrangeNames();
     profile.draw();
     balance.draw();
     tables.draw();
@@ -135,22 +156,23 @@ window.addEventListener("resize", () => {
 
 tables.start();
 showAll();
+areas.start(map, reaches.options.renderer, (group, settled) => choice.change("picked", { picked: { group } }, settled));
 points.start(map, (picked) => choice.change("picked", { picked }));
-map.on("moveend", () => labels.arrange(map)); // before reaches are drawn, whose names keep off
+map.on("moveend", arrangeNames); // before reaches are drawn, whose names keep off
 card.start(zoomTo);
 profile.start((reach, part) => reaches.point(reach, part));
 choice.read();
 clearTimeout(waiting);
 tables.draw();
-labels.arrange(map);
+arrangeNames();
 reaches.addTo(map);
 
 /**
  * For tests and for readers who want the numbers in full: low, high and answer of every reach by a value, in a flow state (-1: as
- * the value asks), with levers moved so far toward their other ends. Values are SI, NaN where there is no answer.
+ * the value asks), with levers moved so far toward their other ends, and those of them that close altogether. Values are SI, NaN where there is no answer.
  */
-function read(guideline, state, ways) {
-    const shown = answering.answers(guideline, state, model.moved(Float64Array.from(ways || choice.it.ways)));
+function read(guideline, state, ways, closed) {
+    const shown = answering.answers(guideline, state, model.moved(Float64Array.from(ways || choice.it.ways), ways ? closed : choice.it.closed));
     const value = (list) => Array.from(list, (v, i) => (shown.answer[i] < answering.NOT_ASSESSED ? v : null));
     return { low: value(shown.low), high: value(shown.high), answer: Array.from(shown.answer), shade: Array.from(shown.shade, (k) => data.shades[k].key) };
 }

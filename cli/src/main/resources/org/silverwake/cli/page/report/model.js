@@ -99,7 +99,14 @@ const model = (function () {
                 low[i] = high[i] = NaN;
             }
         }
-        data.levers.forEach((lever, l) => moved.ways[l] > 0 && lever.error && correct(lever.error, measure, state, moved.ways[l], low, high));
+        data.levers.forEach((lever, l) => {
+            if (moved.ways[l] > 0 && lever.error) {
+                correct(lever.error, measure, state, moved.ways[l], low, high);
+            }
+            if (moved.closed[l] && lever.closed) {
+                correct(lever.closed, measure, state, 1, low, high);
+            }
+        });
         return { low, high, background: set.background };
     }
 
@@ -146,11 +153,14 @@ const model = (function () {
         return Infinity;
     }
 
-    /** Levers moved so far [0 to 1] toward their other ends, and the factors of the contributors that this makes. */
-    function moved(ways) {
+    /**
+     * Levers moved so far [0 to 1] toward their other ends, and the factors of the contributors that this makes; of those at their
+     * ends, which close altogether, tailings and water gone with the mercury.
+     */
+    function moved(ways, closed) {
         const f = new Float64Array(contributors.length).fill(1);
         data.levers.forEach((lever, l) => lever.of.forEach((o) => { f[o.contributor] *= 1 + ways[l] * (o.atEnd - 1); }));
-        return { ways, factors: f };
+        return { ways, closed: Array.from(ways, (way, l) => way === 1 && !!closed && !!closed[l]), factors: f };
     }
 
     return { n, runs, mark, values, parts, moved, contributors };

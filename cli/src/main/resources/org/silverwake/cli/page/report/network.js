@@ -50,6 +50,11 @@ const network = (function () {
     });
 })();
 
+/** Whether a reach or a place is picked, not nothing and not the area of a group. */
+function isOnRiver(picked) {
+    return !!picked && picked.group === undefined;
+}
+
 /** The reach with a line at what is picked: that of a place that has none of its own is the nearest. */
 function drawnReach(picked) {
     if (picked.reach !== undefined) {

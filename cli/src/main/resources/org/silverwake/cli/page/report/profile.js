@@ -13,7 +13,7 @@ const profile = (function () {
 
     function reachOfChoice() {
         const picked = choice.it.picked;
-        return picked ? drawnReach(picked) : worst();
+        return isOnRiver(picked) ? drawnReach(picked) : worst();
     }
 
     /** The drawn reach with the highest estimate as the program ran. */
@@ -74,7 +74,7 @@ const profile = (function () {
         parts.push(line(LEFT, v, width - RIGHT, v, "guide"), haloed(LEFT + 4, v - 5, say("page.profile.guide"), "start"));
         marks(parts, width);
         const k = path.indexOf(reach);
-        if (choice.it.picked) {
+        if (isOnRiver(choice.it.picked)) {
             parts.push(picture("rect", { x: x(starts[k]), y: TOP, width: Math.max(2, x(starts[k] + network.length(reach)) - x(starts[k])), height: HEIGHT - TOP - BOTTOM, class: "picked" }));
         }
         const pointer = picture("g", { class: "pointer" });

@@ -26,6 +26,12 @@ const tables = (function () {
         ];
     }
 
+    /** What is picked by the name of what releases: the reach at a site, the area of a group. */
+    function sourceOf({ c, k }) {
+        const group = data.groups.findIndex((g) => g.contributor === k);
+        return c.reach !== undefined ? { reach: c.reach } : group >= 0 ? { group } : null;
+    }
+
     function answerRank(answer) {
         return answer;
     }
@@ -43,7 +49,7 @@ const tables = (function () {
                 ...estimates((row) => row.i, (row, shown) => shown.answer[row.i])]
         }),
         sources: () => ({
-            rows: data.contributors.map((c, k) => ({ c, k })), pick: (row) => (row.c.reach === undefined ? null : { reach: row.c.reach }), name: (row) => row.c.name,
+            rows: data.contributors.map((c, k) => ({ c, k })), pick: (row) => sourceOf(row), name: (row) => row.c.name,
             columns: [...(isPublic ? [] : [column("page.group", (row) => row.c.group || ""), column("page.path", (row) => row.c.path || "")]),
                 column("page.kilograms", (row) => row.c.kilograms, (row) => figure(row.c.kilograms, 3), true),
                 column("page.kilograms.now", (row) => row.c.kilograms * choice.it.moved.factors[row.k], (row) => figure(row.c.kilograms * choice.it.moved.factors[row.k], 3), true)]

@@ -22,7 +22,8 @@ const whatif = (function () {
             make("p", "buttons", button(say("page.whatif.reset"), reset), button(say("page.whatif.save"), save), button(say("page.whatif.link"), copy),
                 make("span", { id: "copied", role: "status" })),
             ...kinds.map(kindOf),
-            data.whatIf.together ? make("p", "hint", say("page.whatif.together", percent(data.whatIf.together.relative))) : null,
+            data.whatIf.closedTogether ? make("p", "hint", say("page.whatif.closedTogether", atMost(data.whatIf.closedTogether.relative))) : null,
+            data.whatIf.together ? make("p", "hint", say("page.whatif.together", atMost(data.whatIf.together.relative))) : null,
             make("p", "hint", say("page.whatif.water"))].filter((part) => part));
         effect();
     }
@@ -42,8 +43,10 @@ const whatif = (function () {
             input: () => move(l, Number(input.value), false), change: () => move(l, Number(input.value), true)
         });
         const output = make("output", { for: "lever-" + l });
-        sliders[l] = { input, output };
-        const element = make("div", "lever", make("label", { for: "lever-" + l }, lever.label), output, input, make("p", { class: "hint", id: "lever-note-" + l }, note(lever)));
+        const box = lever.closed ? make("input", { type: "checkbox", id: "closes-" + l, change: () => close(l, box.checked) }) : null;
+        sliders[l] = { input, output, box };
+        const element = make("div", "lever", make("label", { for: "lever-" + l }, lever.label), output, input, make("p", { class: "hint", id: "lever-note-" + l }, note(lever)),
+            box ? make("p", "closes", box, make("label", { for: "closes-" + l }, say("page.whatif.closes"))) : null);
         show(l);
         return element;
     }
@@ -57,7 +60,10 @@ const whatif = (function () {
         const lever = data.levers[l];
         const way = choice.it.ways[l];
         const part = isDown(lever) ? 1 - way : way;
-        const { input, output } = sliders[l];
+        const { input, output, box } = sliders[l];
+        if (box) {
+            box.checked = choice.it.closed[l];
+        }
         if (document.activeElement !== input || Number(input.value) / STEPS !== part) {
             input.value = String(part * STEPS);
         }
@@ -69,9 +75,9 @@ const whatif = (function () {
     function note(lever) {
         const parts = [say("page.whatif.kilograms", figure(lever.kilogramsNow, 3), figure(lever.kilogramsAtEnd, 3))];
         const deviation = lever.error && (lever.error.halfway || lever.error.uncorrected);
-        parts.push(lever.exact ? say("page.whatif.exact") : deviation ? say("page.whatif.approximate", percent(Math.max(deviation.relative, 0.001))) : say("page.whatif.unknown"));
+        parts.push(lever.exact ? say("page.whatif.exact") : deviation ? say("page.whatif.approximate", atMost(Math.max(deviation.relative, 0.001))) : say("page.whatif.unknown"));
         if (lever.closed) {
-            parts.push(say("page.whatif.closed", percent(lever.closed.uncorrected.relative)));
+            parts.push(say("page.whatif.closed", atMost(lever.closed.uncorrected.relative)));
         }
         if (lever.airAtEnd) {
             parts.push(say("page.whatif.air", figure(lever.airAtEnd, 2)));
@@ -92,27 +98,74 @@ const whatif = (function () {
         choice.change("ways", { ways }, settled);
     }
 
+    /** Closes altogether, which is the slider's end and more; or has mercury alone stop. */
+    function close(l, isClosed) {
+        const ways = Float64Array.from(choice.it.ways);
+        const closed = Array.from(choice.it.closed);
+        ways[l] = isClosed ? 1 : ways[l];
+        closed[l] = isClosed;
+        choice.change("ways", { ways, closed });
+    }
+
     function reset() {
         choice.change("ways", { ways: new Float64Array(data.levers.length) });
         root.querySelector("button").focus();
     }
 
-    /** The scenario's own words for what was tried, as far as it has words for it; the rest as remarks. */
-    function fragment() {
-        const moved = data.levers.map((lever, l) => [lever, choice.it.ways[l]]).filter(([, way]) => way > 0);
-        const full = moved.filter(([lever, way]) => lever.kind === "practice" && way === 1).map(([lever]) => lever.label);
-        const others = moved.filter(([lever, way]) => lever.kind !== "practice" || way < 1);
-        const quoted = (text) => JSON.stringify(String(text).replace(/[\r\n]+/g, " "));
-        return ["# " + quoted(data.meta.title) + ", " + data.meta.date + ": tried on the report page", "# link: #" + choice.link(),
-            ...(full.length ? ["practices:", "  in-force: [" + full.map(quoted).join(", ") + "]"] : []),
-            ...(others.length ? ["# tried in part; a scenario has no key for it, change the releases or shares themselves:"] : []),
-            ...others.map(([lever, way]) => "#   " + lever.kind + " " + quoted(lever.label) + ": " + (isDown(lever)
-                ? Number((100 * (1 - way)).toFixed(2)) + " % of its present release" : Number((100 * way).toFixed(2)) + " % of the sheds"))
+    /**
+     * The scenario with what was tried as its section "tried", which the program runs; without the scenario's text, that section
+     * alone. What has no name of its own in the scenario, groups that were put together, stands as a remark.
+     */
+    function saved() {
+        const text = (data.source.find((file) => file.role === "scenario") || { text: "" }).text;
+        const quoted = (word) => JSON.stringify(String(word).replace(/[\r\n]+/g, " "));
+        const remark = (line) => "# " + line.replace(/[\r\n]+/g, " ");
+        const { practices, sites, closed, others } = trial();
+        const section = [
+            ...entriesOf("practices", practices, quoted), ...entriesOf("sites", sites, quoted),
+            ...(closed.length ? ["  closed: [" + closed.map(quoted).join(", ") + "]"] : [])
+        ];
+        return [
+            remark(data.meta.title + ", " + data.meta.date + ": tried on the report page, not the present"), remark("link: #" + choice.link()),
+            remark(text ? "keep it in the folder of the scenario, then: silverwake run tried.yaml" : "put this into a copy of the scenario, then run that"),
+            ...(text ? [withoutTrial(text)] : []), ...(section.length ? ["tried:", ...section] : []),
+            ...(others.length ? [remark("not among them, since the scenario has no name for it:")] : []), ...others.map((line) => remark("  " + line))
         ].join("\n") + "\n";
     }
 
+    /** What the sliders say, on top of what the run tries already. */
+    function trial() {
+        const practices = new Map(Object.entries(data.tried.practices));
+        const sites = new Map(Object.entries(data.tried.sites));
+        const closed = new Set(data.tried.closed);
+        const others = [];
+        data.levers.forEach((lever, l) => {
+            const way = Number(choice.it.ways[l].toFixed(4));
+            const isKnown = lever.kind !== "group" || data.contributors[lever.of[0].contributor].isGroup;
+            if (way > 0 && !isKnown) {
+                others.push(lever.label + ": " + (choice.it.closed[l] ? "closed" : Number((1 - way).toFixed(4)) + " of its mercury"));
+            } else if (way > 0 && lever.kind === "practice") {
+                practices.set(lever.label, way);
+            } else if (way > 0 && choice.it.closed[l]) {
+                closed.add(lever.label);
+            } else if (way > 0) {
+                sites.set(lever.label, Number(((sites.has(lever.label) ? sites.get(lever.label) : 1) * (1 - way)).toPrecision(12)));
+            }
+        });
+        return { practices, sites, closed: [...closed], others };
+    }
+
+    function entriesOf(key, entries, quoted) {
+        return entries.size ? ["  " + key + ":", ...[...entries].map(([name, value]) => "    " + quoted(name) + ": " + value)] : [];
+    }
+
+    /** A scenario's text without its section "tried", which is written anew. */
+    function withoutTrial(text) {
+        return text.replace(/^tried[ \t]*:.*(?:\r?\n(?:[ \t#].*)?(?=\r?\n|$))*/m, "").replace(/\s+$/, "");
+    }
+
     function save() {
-        download("tried.yaml", "application/yaml", fragment());
+        download("tried.yaml", "application/yaml", saved());
     }
 
     function copy() {
@@ -175,7 +228,7 @@ const whatif = (function () {
         speak();
     }
 
-    return { build, draw, fragment };
+    return { build, draw, saved };
 })();
 
 /** Gives the reader a file. */

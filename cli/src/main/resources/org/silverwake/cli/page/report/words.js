@@ -46,6 +46,12 @@ function percent(part) {
     return new Intl.NumberFormat(language, { style: "percent", maximumFractionDigits: part > 0 && part < 0.0995 ? 1 : 0 }).format(part);
 }
 
+/** The same, rounded up: for what a difference does not exceed. */
+function atMost(part) {
+    const unit = part < 0.0995 ? 1e-3 : 1e-2;
+    return percent(Math.ceil(part / unit - 1e-9) * unit);
+}
+
 /** A length [m] in kilometers. */
 function kilometers(meters) {
     return say("page.km", new Intl.NumberFormat(language, { maximumFractionDigits: meters < 99500 ? 1 : 0 }).format(meters / 1000));

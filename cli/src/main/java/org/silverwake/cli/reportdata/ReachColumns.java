@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -11,6 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.model.network.RiverNetwork;
 import org.silverwake.model.screening.NotAssessed;

@@ -1,10 +1,15 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.util.Locale;
+import org.silverwake.cli.whatif.FishRanges;
+import org.silverwake.cli.whatif.Floats;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.Measured;
+import org.silverwake.cli.whatif.ValueSet;
 import org.silverwake.cli.whatif.ValueSet.ValueColumn;
 
 /** The measures with their value sets. */

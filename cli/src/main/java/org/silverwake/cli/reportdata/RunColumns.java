@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,8 +19,13 @@ import org.silverwake.cli.report.Shading;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.NotedSites;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput;
+import org.silverwake.cli.scenario.Trial;
 import org.silverwake.cli.text.Numbers;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
+import org.silverwake.cli.whatif.SiteNames;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.map.MapWords;
 import org.silverwake.model.input.Setting;
@@ -33,7 +38,6 @@ import org.silverwake.model.transport.Bound;
 /** What is told of the run: title, cautions, warnings, what was assumed, the record, flow states, words by code. */
 final class RunColumns {
     private static final int DIGITS = 4;
-    private static final Set<String> SAVED = Set.of("scenario", "sites");
 
     /** Longest text that is taken along [bytes] (chosen). */
     private static final long MOST_TEXT = 200_000;
@@ -80,6 +84,7 @@ final class RunColumns {
         json.raw().writeNumberField("leftOutTexts", leftOut);
         record();
         source();
+        tried();
         states();
         codes();
     }
@@ -124,13 +129,13 @@ final class RunColumns {
         json.raw().writeEndObject();
     }
 
-    /** Texts from which an office page can save what its levers say as a scenario: the scenario's own and its table of sites. */
+    /** The scenario's text, with which an office page can save what its levers say as a scenario. */
     private void source() throws IOException {
         json.raw().writeArrayFieldStart("source");
         for (ScenarioInput.SourceFile source : outcome.scenario().sourceFiles()) {
             Path file = outcome.scenario().folder().resolve(source.file());
-            boolean text = file.toString().endsWith(".yaml") || file.toString().endsWith(".csv");
-            if (!hidden && text && SAVED.contains(source.role()) && Files.size(file) <= MOST_TEXT) {
+            boolean text = file.toString().endsWith(".yaml");
+            if (!hidden && text && source.role().equals("scenario") && Files.size(file) <= MOST_TEXT) {
                 json.raw().writeStartObject();
                 json.raw().writeStringField("role", source.role());
                 json.raw().writeStringField("file", source.file().toString().replace('\\', '/'));
@@ -139,6 +144,24 @@ final class RunColumns {
             }
         }
         json.raw().writeEndArray();
+    }
+
+    /** What the run itself tries already, so that a trial of a trial says both; nothing on a public page, which has no source either. */
+    private void tried() throws IOException {
+        Trial trial = hidden ? Trial.NONE : outcome.scenario().fieldNotes().trial();
+        json.raw().writeObjectFieldStart("tried");
+        shares("practices", trial.practices());
+        shares("sites", trial.sites());
+        json.texts("closed", trial.closed());
+        json.raw().writeEndObject();
+    }
+
+    private void shares(String key, Map<String, Double> shares) throws IOException {
+        json.raw().writeObjectFieldStart(key);
+        for (Map.Entry<String, Double> share : shares.entrySet()) {
+            json.raw().writeNumberField(share.getKey(), share.getValue());
+        }
+        json.raw().writeEndObject();
     }
 
     private void settings() throws IOException {

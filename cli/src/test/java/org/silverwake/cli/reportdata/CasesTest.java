@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
+import org.silverwake.cli.whatif.FullValues;
 
 /** Data of the report page on rivers of all kinds: with a bed, with further forms, with nothing in them, and large. */
 class CasesTest {

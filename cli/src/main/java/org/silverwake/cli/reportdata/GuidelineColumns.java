@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.util.BitSet;
@@ -13,6 +13,9 @@ import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.PlaceUse;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.Measured;
+import org.silverwake.cli.whatif.ReachUnits;
 import org.silverwake.geo.map.LineClass;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.screening.Guideline;

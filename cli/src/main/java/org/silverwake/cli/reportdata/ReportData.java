@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -13,7 +13,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
 import org.silverwake.cli.whatif.Contributors.Grouping;
+import org.silverwake.cli.whatif.Levers;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
+import org.silverwake.cli.whatif.ResponseSize;
 
 /** The data of the report page, as docs/reference/report-data.md tells it. */
 public final class ReportData {
@@ -89,12 +96,13 @@ public final class ReportData {
         Blocks blocks = new Blocks();
         json.raw().writeStartObject();
         json.raw().writeNumberField("format", FORMAT);
-        json.raw().writeStringField("audience", audience.word());
+        json.raw().writeStringField("audience", audience.name().toLowerCase(Locale.ROOT));
         RunColumns.write(json, linear, audience, version);
         ReachColumns.write(json, linear, audience);
         MeasureColumns.write(json, linear, blocks);
         GuidelineColumns.write(json, linear);
         LeverColumns.write(json, blocks, linear, levers, audience, grouping);
+        GroupColumns.write(json, linear, audience);
         whatIf(json, levers, grouping, reason);
         BalanceColumns.write(json, linear, audience, grouping);
         json.texts("blocks", new ArrayList<>(blocks.texts()));
@@ -108,6 +116,7 @@ public final class ReportData {
         json.text("reason", reason);
         json.raw().writeStringField("grouped", grouping.name().toLowerCase(Locale.ROOT));
         LeverColumns.deviation(json, "together", levers.together());
+        LeverColumns.deviation(json, "closedTogether", levers.closedTogether());
         json.raw().writeEndObject();
     }
 }

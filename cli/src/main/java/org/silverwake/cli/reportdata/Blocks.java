@@ -1,11 +1,12 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import org.silverwake.cli.whatif.Floats;
 
 /** Binary blocks, each written once. */
 final class Blocks {

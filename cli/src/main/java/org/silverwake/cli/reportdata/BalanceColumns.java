@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,7 +14,11 @@ import java.util.function.Function;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.scenario.NotedSites;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
+import org.silverwake.cli.whatif.Linear;
 import org.silverwake.model.balance.Balance.Process;
 import org.silverwake.model.quantity.Quantity;
 import org.silverwake.model.release.SiteBalance;
@@ -127,7 +131,11 @@ final class BalanceColumns {
     }
 
     private void spread(String key, List<SiteBalance> of, Function<SiteBalance, Spread> range) throws IOException {
-        Spread sum = of.stream().map(range).reduce(Spread.exact(0), PracticeLevers::plus);
+        Spread sum = of.stream().map(range).reduce(Spread.exact(0), BalanceColumns::plus);
         json.spread(key, Optional.of(sum), Quantity.SECONDS_PER_YEAR);
+    }
+
+    private static Spread plus(Spread one, Spread other) {
+        return new Spread(one.low() + other.low(), one.middle() + other.middle(), one.high() + other.high());
     }
 }

@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -19,6 +19,7 @@ import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.Medium;
 import org.silverwake.model.screening.Screening;

@@ -1,10 +1,13 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,13 +19,21 @@ import org.silverwake.cli.demo.DemoCopy;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.ScaledRun;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
+import org.silverwake.cli.whatif.FullValues;
 import org.silverwake.geo.crs.Ground;
+import org.silverwake.geo.map.GroupArea;
 import org.silverwake.geo.place.PlacedPoint;
 import org.silverwake.model.quantity.Quantity;
 
 /** A public page holds nothing of single sites, shown or not. */
 class PublicPageTest {
+    /** The grid of areas is that of a whole degree, up to 2 % off [-]. */
+    private static final double OF_THE_STEP = 0.98;
+
     /** Nearer than this to a site no line may begin or end [m]. */
     private static final double NEAR = 20;
 
@@ -114,12 +125,84 @@ class PublicPageTest {
         assertThat(at).isEqualTo(steps.size());
     }
 
+    /** The areas are those of sheets: they hold every site of their group, and no corner of them is near any. */
     @ParameterizedTest
     @MethodSource("demos")
-    void noTableOfSitesGoesAlong(Outcome outcome) {
+    void areasOfGroupsGiveNoSiteAway(Outcome outcome) {
+        PageModel page = new PageModel(json(outcome));
+        List<PlacedPoint> points = outcome.basin().points("site");
+        List<String> named = new ArrayList<>();
+        for (Map<?, ?> group : page.items("groups")) {
+            Map<?, ?> contributor = page.items("contributors").get((Integer) group.get("contributor"));
+            named.add((String) contributor.get("name"));
+            Path2D ring = ring(PageModel.list(group, "points"));
+            List<GroupArea.Corner> own = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                if (outcome.scenario().sites().get(i).group().equals(contributor.get("name"))) {
+                    own.add(new GroupArea.Corner(
+                            points.get(i).longitude(), points.get(i).latitude()));
+                }
+            }
+            assertThat(own)
+                    .hasSizeGreaterThanOrEqualTo(3)
+                    .allSatisfy(site -> assertThat(ring.contains(site.longitude(), site.latitude()))
+                            .isTrue())
+                    .allSatisfy(
+                            site -> assertThat(nearest(ring, site)).isGreaterThan(OF_THE_STEP * GroupArea.LEAST_STEP));
+        }
+        assertThat(named).containsExactlyInAnyOrder("Upper Lamp", "Quinquet Hill");
+        assertThat(new PageModel(ReportData.json(outcome, Audience.OFFICE, "test")).items("groups"))
+                .isEmpty();
+    }
+
+    private static Path2D ring(List<?> steps) {
+        Path2D ring = new Path2D.Double();
+        double x = 0;
+        double y = 0;
+        for (int k = 0; k < steps.size(); k += 2) {
+            x += (Integer) steps.get(k) * HUNDRED_THOUSANDTH;
+            y += (Integer) steps.get(k + 1) * HUNDRED_THOUSANDTH;
+            if (k == 0) {
+                ring.moveTo(x, y);
+            } else {
+                ring.lineTo(x, y);
+            }
+        }
+        return ring;
+    }
+
+    private static double nearest(Path2D ring, GroupArea.Corner site) {
+        double least = Double.POSITIVE_INFINITY;
+        double[] at = new double[6];
+        for (PathIterator corners = ring.getPathIterator(null); !corners.isDone(); corners.next()) {
+            corners.currentSegment(at);
+            least = Math.min(least, Ground.distance(at[0], at[1], site.longitude(), site.latitude()));
+        }
+        return least;
+    }
+
+    /** Neither as a number of the table of sites nor by what its notes say. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void noPositionAndNoNoteOfASingleSiteIsWritten(Outcome outcome) {
+        String json = json(outcome);
+        for (PlacedPoint site : outcome.basin().points("site")) {
+            assertThat(json)
+                    .doesNotContain(BigDecimal.valueOf(site.longitude()).toPlainString())
+                    .doesNotContain(BigDecimal.valueOf(site.latitude()).toPlainString());
+        }
+        outcome.scenario().sites().stream()
+                .map(Site::note)
+                .filter(note -> !note.isBlank())
+                .forEach(note -> assertThat(json).doesNotContain(note));
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void noTextOfTheScenarioGoesAlong(Outcome outcome) {
         assertThat(new PageModel(json(outcome)).items("source")).isEmpty();
         assertThat(new PageModel(ReportData.json(outcome, Audience.OFFICE, "test")).items("source"))
-                .hasSize(2);
+                .hasSize(1);
     }
 
     /** Groups as levers, by the page's own stretches of river, against the full run. */

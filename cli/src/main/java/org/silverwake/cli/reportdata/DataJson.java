@@ -1,7 +1,7 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

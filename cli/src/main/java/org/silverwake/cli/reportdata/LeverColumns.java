@@ -1,14 +1,23 @@
 // Copyright 2026 The Silverwake authors
 // SPDX-License-Identifier: Apache-2.0
 
-package org.silverwake.cli.whatif;
+package org.silverwake.cli.reportdata;
 
 import java.io.IOException;
 import java.util.BitSet;
 import java.util.Optional;
 import org.silverwake.cli.report.Words;
 import org.silverwake.cli.run.Outcome;
+import org.silverwake.cli.scenario.Outputs.Audience;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.whatif.Contributor;
+import org.silverwake.cli.whatif.Contributors;
+import org.silverwake.cli.whatif.Correction;
+import org.silverwake.cli.whatif.Deviation;
+import org.silverwake.cli.whatif.Lever;
+import org.silverwake.cli.whatif.Levers;
+import org.silverwake.cli.whatif.Linear;
+import org.silverwake.cli.whatif.ReachUnits;
 import org.silverwake.geo.place.PlacedPoint;
 
 /** Contributors and levers. */
@@ -68,6 +77,7 @@ final class LeverColumns {
             json.raw().writeNumberField("reach", units.of(reach));
         } else {
             json.raw().writeNumberField("sites", contributor.rows().size());
+            json.raw().writeBooleanField("isGroup", contributor.isGroupOf(outcome.scenario()));
         }
         json.number("kilograms", Levers.kilograms(linear, contributor.points()));
         json.runs("reaches", units.of(linear.reached(k)));
