@@ -83,7 +83,7 @@ public final class RunCommand implements Callable<Integer> {
     private Optional<Path> style;
 
     @Mixin
-    private FormatsOption pictures;
+    private RunFormatsOption formats;
 
     @Spec
     private CommandSpec spec;
@@ -132,7 +132,7 @@ public final class RunCommand implements Callable<Integer> {
 
     private void draw(Outcome outcome, Optional<OwnStyle> own, Path folder, StopWatch watch) {
         watch.step("draw maps");
-        MapFiles files = new MapFiles(folder.resolve("maps"), pictures.formats());
+        MapFiles files = new MapFiles(folder.resolve("maps"), formats.pictures(), formats.has(RunFormat.TIF));
         Maps.draw(outcome, files, own, all, withoutSites);
         watch.step("draw profiles");
         MapFiles profiles = files.in(folder.resolve("profiles"));
