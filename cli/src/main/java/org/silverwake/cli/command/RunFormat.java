@@ -17,7 +17,9 @@ enum RunFormat {
     SVG(Optional.of(MapFormat.SVG)),
     PDF(Optional.of(MapFormat.PDF)),
     /** The map alone as a GeoTIFF. */
-    TIF(Optional.empty());
+    TIF(Optional.empty()),
+    /** For map viewers on phones. */
+    KMZ(Optional.empty());
 
     private final Optional<MapFormat> picture;
 

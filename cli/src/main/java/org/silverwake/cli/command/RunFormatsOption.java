@@ -19,8 +19,9 @@ final class RunFormatsOption {
             split = ",",
             defaultValue = "png",
             converter = RunFormat.Word.class,
-            description = "What maps and charts are written as, one or more of png, svg, pdf, tif with commas between"
-                    + " (default png). tif (GeoTIFF) is of maps alone.")
+            description =
+                    "What maps and charts are written as, one or more of png, svg, pdf, tif, kmz with commas between"
+                            + " (default png). tif (GeoTIFF) and kmz (for phones) are of maps alone.")
     private Set<RunFormat> formats = new LinkedHashSet<>();
 
     /** Kinds of pictures. */

@@ -90,7 +90,7 @@ final class SheetWords {
         return number(guideline.value() * guideline.fromSi()) + " " + unit(guideline);
     }
 
-    private static String unit(Guideline guideline) {
+    static String unit(Guideline guideline) {
         return guideline.unit().replace("ug/", "\u00b5g/");
     }
 

@@ -22,13 +22,15 @@ import org.silverwake.model.screening.ReachValues;
  * single site is; such a stretch has the largest value of its parts. A place in it keeps the answer of its own part, which for that
  * is a unit more, without a line, behind those that are drawn. Parts are reaches of the network; drawn units are in downstream order.
  */
-final class ReachUnits {
+public final class ReachUnits {
+    private final boolean hidden;
     private final int[] unitOf;
     private final int drawn;
     private final List<int[]> parts;
     private final Map<Integer, Integer> ofPlaces = new HashMap<>();
 
-    private ReachUnits(int[] unitOf, List<int[]> parts, List<Integer> places) {
+    private ReachUnits(boolean hidden, int[] unitOf, List<int[]> parts, List<Integer> places) {
+        this.hidden = hidden;
         this.unitOf = unitOf;
         this.drawn = parts.size();
         this.parts = new ArrayList<>(parts);
@@ -41,7 +43,8 @@ final class ReachUnits {
         }
     }
 
-    static ReachUnits of(Outcome outcome, Audience audience) {
+    /** Of a run, for an audience. */
+    public static ReachUnits of(Outcome outcome, Audience audience) {
         RiverNetwork network = outcome.basin().network();
         BitSet hidden = audience == Audience.PUBLIC ? cutBySitesAlone(outcome) : new BitSet();
         int[] unitOf = new int[network.size()];
@@ -58,6 +61,7 @@ final class ReachUnits {
             found.get(unitOf[r]).add(r);
         }
         return new ReachUnits(
+                audience == Audience.PUBLIC,
                 unitOf,
                 found.stream()
                         .map(own -> own.stream().mapToInt(r -> r).toArray())
@@ -104,13 +108,36 @@ final class ReachUnits {
                 && values.doubt(above).equals(values.doubt(below));
     }
 
+    /**
+     * Names of all units; in public that of the feature with a number of its own where there are several, since those of the network count
+     * cuts at sites.
+     */
+    public List<String> ids(Outcome outcome) {
+        List<String> ids = new ArrayList<>();
+        Map<String, Integer> pieces = new HashMap<>();
+        Map<String, Integer> of = new HashMap<>();
+        for (int u = 0; u < drawn; u++) {
+            of.merge(outcome.basin().reach(first(u)).part().featureId(), 1, Integer::sum);
+        }
+        for (int u = 0; u < drawn; u++) {
+            RiverMap.Reach reach = outcome.basin().reach(first(u));
+            String feature = reach.part().featureId();
+            int piece = pieces.merge(feature, 1, Integer::sum);
+            ids.add(!hidden ? reach.id() : of.get(feature) == 1 ? feature : feature + "." + piece);
+        }
+        for (int u = drawn; u < count(); u++) {
+            ids.add(ids.get(of(first(u))));
+        }
+        return ids;
+    }
+
     /** Number of units [-]. */
     int count() {
         return parts.size();
     }
 
     /** Number of those that are drawn, which come first [-]. */
-    int drawn() {
+    public int drawn() {
         return drawn;
     }
 
@@ -120,7 +147,7 @@ final class ReachUnits {
     }
 
     /** Reaches of a unit, downstream. */
-    int[] parts(int unit) {
+    public int[] parts(int unit) {
         return parts.get(unit).clone();
     }
 
