@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -24,14 +25,15 @@ final class KmlDocument {
     static final String NAMESPACE = "http://www.opengis.net/kml/2.2";
     static final String LEGEND = "legend.png";
 
-    private final RiverMap map;
     private final PhoneMap phone;
     private final XMLStreamWriter xml;
+    private final List<List<Coordinate>> lines;
 
     private KmlDocument(RiverMap map, PhoneMap phone, XMLStreamWriter xml) {
-        this.map = map;
         this.phone = phone;
         this.xml = xml;
+        lines = PhoneLines.of(
+                map, phone.stretches().stream().map(PhoneMap.Stretch::reaches).toList());
     }
 
     /** The file, in UTF-8. */
@@ -132,15 +134,16 @@ final class KmlDocument {
 
     private void folder(int lineClass) throws XMLStreamException {
         LineClass look = phone.classes().get(lineClass);
-        List<PhoneMap.Stretch> own = phone.stretches().stream()
-                .filter(stretch -> stretch.lineClass() == lineClass)
-                .toList();
-        if (own.isEmpty()) {
+        int[] own = IntStream.range(0, phone.stretches().size())
+                .filter(k -> phone.stretches().get(k).lineClass() == lineClass)
+                .toArray();
+        if (own.length == 0) {
             return;
         }
         begin("Folder");
         element("name", look.legend());
-        for (PhoneMap.Stretch stretch : own) {
+        for (int k : own) {
+            PhoneMap.Stretch stretch = phone.stretches().get(k);
             begin("Placemark");
             element("name", stretch.name());
             snippet(look.legend());
@@ -148,7 +151,7 @@ final class KmlDocument {
             element("styleUrl", "#" + look.key());
             xml.writeStartElement("LineString");
             element("tessellate", "1");
-            element("coordinates", coordinates(PhoneLine.of(map, stretch.reaches())));
+            element("coordinates", coordinates(lines.get(k)));
             xml.writeEndElement();
             xml.writeEndElement();
         }

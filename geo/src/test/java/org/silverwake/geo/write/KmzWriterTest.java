@@ -19,7 +19,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.TimeZone;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.imageio.ImageIO;
@@ -30,6 +32,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import org.silverwake.geo.assembly.ReachPart;
 import org.silverwake.geo.assembly.RiverMap;
 import org.silverwake.geo.crs.Ground;
@@ -236,7 +239,7 @@ class KmzWriterTest {
             lonLat[2 * k + 1] = -30 + 1e-3 * Math.sin(k / 9.0) + 2e-5 * Math.sin(k * 1.7);
         }
         RiverMap river = new RiverMap(List.of(reach(0, lonLat)), 2, List.of());
-        List<Coordinate> kept = PhoneLine.of(river, List.of(0));
+        List<Coordinate> kept = PhoneLines.of(river, List.of(List.of(0))).get(0);
         assertThat(kept).hasSizeBetween(20, 250);
         GeometryFactory shapes = new GeometryFactory();
         double east = Ground.metersPerDegreeEast(-30);
@@ -244,9 +247,44 @@ class KmzWriterTest {
         LineString line = shapes.createLineString(kept.stream()
                 .map(at -> new Coordinate(at.x * east, at.y * north))
                 .toArray(Coordinate[]::new));
+        // the library's own simplifier, of the same rule, keeps the same corners
+        Coordinate[] plane = Arrays.stream(river.reach(0).line().getCoordinates())
+                .map(at -> new Coordinate(at.x * east, at.y * north))
+                .toArray(Coordinate[]::new);
+        assertThat(DouglasPeuckerSimplifier.simplify(shapes.createLineString(plane), PhoneLines.FINEST)
+                        .getNumPoints())
+                .isEqualTo(kept.size());
         for (Coordinate at : river.reach(0).line().getCoordinates()) {
             Point point = shapes.createPoint(new Coordinate(at.x * east, at.y * north));
-            assertThat(line.distance(point)).isLessThan(PhoneLine.TOLERANCE + 0.01);
+            assertThat(line.distance(point)).isLessThan(PhoneLines.FINEST + 0.01);
+        }
+    }
+
+    /** A river of very many corners is told more coarsely, so that a phone can hold it. */
+    @Test
+    void manyCornersBecomeFewer() {
+        Random random = new Random(7);
+        List<RiverMap.Reach> reaches = new ArrayList<>();
+        for (int number = 0; number < 400; number++) {
+            double[] lonLat = new double[2 * 600];
+            for (int k = 0; k < 600; k++) {
+                lonLat[2 * k] = -20 + 3e-4 * k;
+                lonLat[2 * k + 1] = -30 + 1e-4 * random.nextGaussian();
+            }
+            reaches.add(reach(number, lonLat));
+        }
+        RiverMap rivers = new RiverMap(reaches, 401, List.of());
+        List<List<Integer>> each =
+                IntStream.range(0, 400).mapToObj(number -> List.of(number)).toList();
+        List<List<Coordinate>> lines = PhoneLines.of(rivers, each);
+        assertThat(PhoneLines.of(rivers, each.subList(0, 1)).get(0)).hasSizeGreaterThan(400);
+        assertThat(lines.stream().mapToInt(List::size).sum()).isBetween(10_000, PhoneLines.MOST_CORNERS);
+        for (int number = 0; number < 400; number++) {
+            Coordinate[] whole = reaches.get(number).line().getCoordinates();
+            List<Coordinate> line = lines.get(number);
+            assertThat(line.get(0).distance(whole[0])).isLessThan(PRINTED);
+            assertThat(line.get(line.size() - 1).distance(whole[whole.length - 1]))
+                    .isLessThan(PRINTED);
         }
     }
 
