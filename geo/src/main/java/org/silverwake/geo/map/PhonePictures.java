@@ -21,7 +21,7 @@ public final class PhonePictures {
     private static final int ICON = 64;
     private static final double ICON_POINTS = 20;
     private static final double SYMBOL = 15;
-    private static final double WIDTH = 230;
+    private static final double WIDTH = 290;
     private static final double MARGIN = 8;
     private static final double PER_POINT = 2.5;
     private static final double LETTERS = 12.5;

@@ -111,7 +111,7 @@ final class KmlDocument {
         xml.writeEndElement();
     }
 
-    /** In the lower left corner, less than half as wide as the screen; it can be switched off. */
+    /** In the lower left corner, a third of the screen high; it can be switched off. */
     private void legend() throws XMLStreamException {
         begin("ScreenOverlay");
         element("name", phone.legendTitle());
@@ -120,7 +120,7 @@ final class KmlDocument {
         xml.writeEndElement();
         spot("overlayXY", "0", "0", "fraction");
         spot("screenXY", "0.02", "0.04", "fraction");
-        spot("size", "0.45", "0", "fraction");
+        spot("size", "0", "0.36", "fraction");
         xml.writeEndElement();
     }
 
