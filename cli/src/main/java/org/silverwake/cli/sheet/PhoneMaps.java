@@ -8,17 +8,20 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.silverwake.cli.report.RecoveryClasses;
 import org.silverwake.cli.report.Shown;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.geo.write.KmzWriter;
+import org.silverwake.geo.write.PhoneMap;
 import org.silverwake.model.screening.Guideline;
 
-/** The maps of a guide value for viewers on phones, for the audience of the sheets and in their language. */
+/** The maps of guide values for viewers on phones, for the audience of the sheets and in their language. */
 public final class PhoneMaps {
     private PhoneMaps() {}
 
     /**
-     * Writes one for each flow state, or one where the value is compared over all; nothing where no value is compared with reaches.
+     * Writes one for each flow state, or one where the value is compared over all, and with a history those of recovery; nothing where no value
+     * is compared with reaches. Names are those of the maps.
      *
      * @param folder made if it is not there
      * @param all every guideline compared with reaches, not the default one alone
@@ -34,17 +37,26 @@ public final class PhoneMaps {
         }
         for (Guideline guideline : drawn) {
             if (guideline.observable().averaging().isOneForAllStates()) {
-                write(outcome, guideline, AnswerSheets.ALL_STATES, folder.resolve(guideline.id() + ".kmz"));
+                PhoneMap map = new PhoneAnswers(outcome, guideline, AnswerSheets.ALL_STATES).map();
+                write(outcome, map, folder, guideline.id());
                 continue;
             }
             for (int s = 0; s < outcome.scenario().states().size(); s++) {
                 String name = outcome.scenario().states().get(s).name();
-                write(outcome, guideline, s, folder.resolve(guideline.id() + "-" + name + ".kmz"));
+                write(outcome, new PhoneAnswers(outcome, guideline, s).map(), folder, guideline.id() + "-" + name);
             }
         }
+        outcome.years()
+                .ifPresent(run -> new RecoveryClasses(outcome, run)
+                        .drawn(all)
+                        .forEach(guideline -> write(
+                                outcome,
+                                new PhoneRecovery(outcome, run, guideline).map(),
+                                folder,
+                                "recovery-" + guideline.id())));
     }
 
-    private static void write(Outcome outcome, Guideline guideline, int state, Path file) {
-        KmzWriter.write(file, outcome.basin().map(), new PhoneAnswers(outcome, guideline, state).map());
+    private static void write(Outcome outcome, PhoneMap map, Path folder, String name) {
+        KmzWriter.write(folder.resolve(name + ".kmz"), outcome.basin().map(), map);
     }
 }

@@ -15,8 +15,6 @@ import org.silverwake.model.screening.ScreeningRow;
 
 /** What a phone tells of one stretch or place: answer, estimate, guide value and their ratio, in the words of the page. */
 final class PhoneTable {
-    private static final double KILOMETER = 1000;
-
     private final SheetWords words;
     private final Texts texts;
     private final Guideline guideline;
@@ -40,13 +38,7 @@ final class PhoneTable {
         };
     }
 
-    /** Of a stretch of so many meters. */
-    List<Fact> facts(ScreeningRow row, double meters) {
-        List<Fact> facts = new ArrayList<>(facts(row));
-        facts.add(length(meters));
-        return facts;
-    }
-
+    /** Where the value applies. */
     List<Fact> facts(ScreeningRow row) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(texts.text("page.answer"), answer(row.answer())));
@@ -65,24 +57,15 @@ final class PhoneTable {
         return facts;
     }
 
-    /** Of a stretch of so many meters to which the value does not apply. */
-    List<Fact> leftOut(double meters) {
-        List<Fact> facts = new ArrayList<>(leftOut());
-        facts.add(length(meters));
-        return facts;
-    }
-
+    /** Where it does not. */
     List<Fact> leftOut() {
         return List.of(new Fact(texts.text("page.answer"), texts.text("page.answer.none")), value());
     }
 
-    private Fact value() {
+    /** The guide value itself. */
+    Fact value() {
         return new Fact(
                 texts.text("page.card.guide"), texts.text("page.reach.named", words.value(guideline), guideline.id()));
-    }
-
-    private Fact length(double meters) {
-        return new Fact(texts.text("page.length"), words.number(meters / KILOMETER));
     }
 
     private String range(double low, double high) {

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
@@ -158,8 +159,8 @@ class GroundFormatsRunTest {
                 .allMatch(id -> id.contains("."));
     }
 
-    private static Document kml(Path run) throws Exception {
-        try (ZipFile zip = new ZipFile(run.resolve(MAP + ".kmz").toFile())) {
+    private static Document kml(Path file) throws Exception {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
             return DocumentBuilderFactory.newDefaultInstance()
                     .newDocumentBuilder()
                     .parse(zip.getInputStream(zip.getEntry("doc.kml")));
@@ -226,7 +227,7 @@ class GroundFormatsRunTest {
     /** In the office each reach is a placemark, in the folder, color and numbers of its answer, along the line of the layer. */
     @Test
     void phonesOfTheOfficeShowEachReachAsTheMapDoes() throws Exception {
-        Document kml = kml(office);
+        Document kml = kml(office.resolve(MAP + ".kmz"));
         Texts texts = Texts.of("es");
         Map<String, String> colors = new LinkedHashMap<>();
         all(kml.getElementsByTagName("LineStyle"))
@@ -269,6 +270,33 @@ class GroundFormatsRunTest {
         assertThat(bytes(office.resolve(MAP + ".kmz"))).contains("Sconce sheds", "icons/site.png");
     }
 
+    /** With a history, how long recovery takes is a map too: every reach in the class of the layer's own column. */
+    @Test
+    void recoveryIsAMapForPhonesWhereAHistoryIsGiven() throws Exception {
+        Messy lantern = Messy.lantern(folder.resolve("years"));
+        lantern.with("years.yaml", "\noutputs:\n", "\noutputs:\n  audience: office\n");
+        Path years = run("years-out", lantern.folder().resolve("years.yaml"), "kmz");
+        Document kml = kml(years.resolve("maps/recovery-CCME-FW-iHg.kmz"));
+        Map<String, String> looks = new TreeMap<>();
+        lines(kml)
+                .forEach(line -> looks.put(
+                        text(line, "name").replaceAll(".*\\((.*)\\)$", "$1"),
+                        text(line, "styleUrl").substring(1)));
+        Map<String, String> layer = new TreeMap<>();
+        try (Connection file = DriverManager.getConnection("jdbc:sqlite:" + years.resolve("layers/reaches.gpkg"));
+                Statement sql = file.createStatement();
+                ResultSet rows = sql.executeQuery("SELECT reach, recovery_class_ccme_fw_ihg FROM reaches_dry")) {
+            while (rows.next()) {
+                layer.put(rows.getString(1), rows.getString(2));
+            }
+        }
+        assertThat(looks).isEqualTo(layer);
+        assertThat(new TreeSet<>(looks.values())).hasSizeGreaterThan(2);
+        assertThat(text(kml.getDocumentElement(), "description"))
+                .contains(Texts.of("en").numbered("caution"))
+                .contains("Within 5 years");
+    }
+
     /** In public nothing in the file names a single site, and no line begins, ends or has a corner where one gives to the river. */
     @Test
     void phonesOfEverybodyShowNoSingleSite() throws Exception {
@@ -282,7 +310,7 @@ class GroundFormatsRunTest {
         }
         Map<String, Reach> reaches = reaches();
         Set<String> below = belowSites();
-        List<Element> lines = lines(kml(out));
+        List<Element> lines = lines(kml(out.resolve(MAP + ".kmz")));
         assertThat(lines).hasSize(reaches.size() - below.size());
         for (String id : below) {
             Coordinate cut = reaches.get(id).line()[0];
