@@ -28,6 +28,7 @@ import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.OutputFolder;
 import org.silverwake.cli.run.Scenarios;
+import org.silverwake.cli.sheet.PhoneMaps;
 import org.silverwake.cli.sheet.PrintedSheets;
 import org.silverwake.geo.GeoDataException;
 import org.silverwake.geo.map.MapFormat;
@@ -83,7 +84,7 @@ public final class RunCommand implements Callable<Integer> {
     private Optional<Path> style;
 
     @Mixin
-    private FormatsOption pictures;
+    private RunFormatsOption formats;
 
     @Spec
     private CommandSpec spec;
@@ -132,8 +133,11 @@ public final class RunCommand implements Callable<Integer> {
 
     private void draw(Outcome outcome, Optional<OwnStyle> own, Path folder, StopWatch watch) {
         watch.step("draw maps");
-        MapFiles files = new MapFiles(folder.resolve("maps"), pictures.formats());
+        MapFiles files = new MapFiles(folder.resolve("maps"), formats.pictures(), formats.has(RunFormat.TIF));
         Maps.draw(outcome, files, own, all, withoutSites);
+        if (formats.has(RunFormat.KMZ)) {
+            PhoneMaps.write(outcome, files.folder(), all);
+        }
         watch.step("draw profiles");
         MapFiles profiles = files.in(folder.resolve("profiles"));
         Profiles.draw(outcome, profiles, withoutSites);

@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.silverwake.cli.run.Outcome;
 import org.silverwake.cli.run.YearsRun;
@@ -32,21 +34,29 @@ import org.silverwake.model.transport.BedAnswer;
 import org.silverwake.model.transport.SteadyResult;
 import org.silverwake.model.transport.SteadyResult.Fraction;
 
-/** Results as a GeoPackage: one layer for each flow state, styled by the guideline that maps show. */
+/** Results as a GeoPackage: one layer for each flow state, with a style for each map that can be drawn of it. */
 public final class Layers {
     private static final double NANOGRAMS_PER_LITER = 1e9;
     private static final double MILLIGRAMS_PER_KILOGRAM = 1e6;
 
     private static final int LONGEST_NAME = 40;
+    private static final String CLASS = "class_";
+    private static final String RECOVERY_CLASS = "recovery_class_";
 
     private final Outcome outcome;
     private final List<Guideline> guidelines;
     private final Optional<Guideline> shown;
+    /** How long recovery takes, of all reaches; empty without years. */
+    private final Map<Guideline, List<ReachShade>> recovering = new LinkedHashMap<>();
 
     private Layers(Outcome outcome) {
         this.outcome = outcome;
         this.guidelines = Shown.drawable(outcome);
         this.shown = Shown.guideline(outcome);
+        outcome.years().ifPresent(years -> {
+            RecoveryClasses classes = new RecoveryClasses(outcome, years);
+            Recoveries.guidelines(outcome, years).forEach(g -> recovering.put(g, classes.shades(g)));
+        });
     }
 
     /** Writes reaches.gpkg into a folder, and samples.gpkg where there are samples. */
@@ -98,16 +108,35 @@ public final class Layers {
             rows.add(row(r, state));
         }
         String name = outcome.scenario().states().get(state).name();
-        Optional<ReachStyle> style = shown.map(g -> new ReachStyle(
-                "class",
-                Shading.classes(outcome.screening().rule().factor(g.observable().medium()), true)));
         return new ReachLayer(
                 "reaches_" + plain(name),
                 outcome.scenario().project().title() + ", " + name,
                 columns(),
                 reaches,
                 rows,
-                style);
+                styles());
+    }
+
+    /** One for each guideline that maps may show, that of the default map first, and one for each that recovery is counted for. */
+    private List<ReachStyle> styles() {
+        List<ReachStyle> styles = new ArrayList<>();
+        shown.ifPresent(g -> styles.add(answers(g, "class")));
+        guidelines.stream()
+                .filter(g -> shown.filter(g::equals).isEmpty())
+                .forEach(g -> styles.add(answers(g, CLASS + plain(g.id()))));
+        outcome.years()
+                .ifPresent(years -> recovering
+                        .keySet()
+                        .forEach(g -> styles.add(new ReachStyle(
+                                "recovery " + g.id(),
+                                RECOVERY_CLASS + plain(g.id()),
+                                new RecoveryClasses(outcome, years).classes(true)))));
+        return styles;
+    }
+
+    private ReachStyle answers(Guideline guideline, String column) {
+        double factor = outcome.screening().rule().factor(guideline.observable().medium());
+        return new ReachStyle(guideline.id(), column, Shading.classes(factor, true));
     }
 
     private List<Column> columns() {
@@ -136,12 +165,14 @@ public final class Layers {
         outcome.years()
                 .ifPresent(years -> Recoveries.guidelines(outcome, years).forEach(guideline -> {
                     columns.add(Column.text("recovery_" + plain(guideline.id())));
+                    columns.add(Column.text(RECOVERY_CLASS + plain(guideline.id())));
                     columns.add(Column.real("below_from_year_" + plain(guideline.id())));
                 }));
         for (Guideline guideline : guidelines) {
             columns.add(Column.text("answer_" + plain(guideline.id())));
             columns.add(Column.real("ratio_low_" + plain(guideline.id())));
             columns.add(Column.real("ratio_high_" + plain(guideline.id())));
+            columns.add(Column.text(CLASS + plain(guideline.id())));
         }
         return columns;
     }
@@ -174,13 +205,19 @@ public final class Layers {
                         .forEach(guideline -> row.addAll(recovery(years, guideline, r))));
         for (Guideline guideline : guidelines) {
             if (outcome.screening().isLeftOut(guideline, r)) {
-                row.addAll(Arrays.asList(SummaryLines.DOES_NOT_APPLY, null, null));
+                row.addAll(Arrays.asList(SummaryLines.DOES_NOT_APPLY, null, null, ReachShade.DOES_NOT_APPLY.key()));
                 continue;
             }
             ScreeningRow answer = answer(guideline, r, s);
             row.add(answer.answer().words());
             row.add(answer.ratioLow().orElse(null));
             row.add(answer.ratioHigh().orElse(null));
+            row.add(Shading.of(
+                            answer,
+                            outcome.screening()
+                                    .rule()
+                                    .factor(guideline.observable().medium()))
+                    .key());
         }
         return row;
     }
@@ -204,6 +241,7 @@ public final class Layers {
         Optional<Recovery> high = Recoveries.of(outcome, years, guideline, r).map(Recoveries.Range::high);
         return Arrays.asList(
                 high.map(Recovery::words).orElse(null),
+                recovering.get(guideline).get(r).key(),
                 high.filter(h -> h.firstYearBelow().isPresent())
                         .map(h ->
                                 (double) (years.firstYear() + h.firstYearBelow().getAsInt()))

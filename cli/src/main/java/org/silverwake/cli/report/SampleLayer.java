@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.silverwake.cli.laboratory.LabRow;
 import org.silverwake.cli.run.ComparedSample;
 import org.silverwake.cli.run.LocatedSample;
@@ -61,7 +60,7 @@ final class SampleLayer {
                     Layer.Shape.POINT,
                     COLUMNS,
                     rows,
-                    Optional.empty());
+                    List.of());
             GeoPackageWriter.write(
                     file, List.of(layer), outcome.scenario().project().date());
         }

@@ -66,7 +66,7 @@ public final class Shown {
     }
 
     /** Guidelines compared with every reach whose medium is modelled. */
-    static List<Guideline> drawable(Outcome outcome) {
+    public static List<Guideline> drawable(Outcome outcome) {
         return outcome.screening().compared().stream()
                 .filter(outcome.screening()::isOfReaches)
                 .toList();

@@ -50,7 +50,7 @@ final class ReachColumns {
         json.raw().writeObjectFieldStart("reaches");
         json.raw().writeNumberField("count", n);
         json.raw().writeNumberField("drawn", units.drawn());
-        json.texts("id", ids());
+        json.texts("id", units.ids(outcome));
         Map<String, Integer> names = new LinkedHashMap<>();
         json.numbers(
                 "name",
@@ -94,25 +94,6 @@ final class ReachColumns {
 
     private RiverMap.Reach first(int unit) {
         return outcome.basin().reach(units.first(unit));
-    }
-
-    /** Ids; on a public page of the feature with a number of its own, since those of the network count cuts at sites. */
-    private List<String> ids() {
-        List<String> ids = new ArrayList<>();
-        Map<String, Integer> pieces = new LinkedHashMap<>();
-        Map<String, Integer> of = new LinkedHashMap<>();
-        for (int u = 0; u < units.drawn(); u++) {
-            of.merge(first(u).part().featureId(), 1, Integer::sum);
-        }
-        for (int u = 0; u < units.drawn(); u++) {
-            String feature = first(u).part().featureId();
-            int piece = pieces.merge(feature, 1, Integer::sum);
-            ids.add(!hidden ? first(u).id() : of.get(feature) == 1 ? feature : feature + "." + piece);
-        }
-        for (int u = units.drawn(); u < units.count(); u++) {
-            ids.add(ids.get(units.of(units.first(u))));
-        }
-        return ids;
     }
 
     /** Of several reaches the one that takes most. */

@@ -57,7 +57,7 @@ final class AnswerSheets {
         return sheet(title(), words.texts().text("sheet.states"), states, captions, List.of(), remarks(0));
     }
 
-    private String title() {
+    String title() {
         return words.texts()
                 .text(
                         "sheet.title",
@@ -65,7 +65,7 @@ final class AnswerSheets {
                         outcome.scenario().project().title());
     }
 
-    private List<String> remarks(int state) {
+    List<String> remarks(int state) {
         Averaging averaging = guideline.observable().averaging();
         boolean longer = state != ALL_STATES && (averaging == Averaging.YEAR || averaging == Averaging.THIRTY_DAY);
         return longer ? List.of(words.texts().text("guide.longer")) : List.of();
@@ -129,19 +129,19 @@ final class AnswerSheets {
         return ground.seen(marks, legend.number(ReachShade.NOT_ASSESSED));
     }
 
-    private boolean isNearBank(int state, int reach) {
+    boolean isNearBank(int state, int reach) {
         return state != ALL_STATES
                 && guideline.observable().substance().isMercury()
                 && outcome.result().solution(Bound.CARRIED_THROUGH, state).isNearBank(reach);
     }
 
-    private ScreeningRow row(int state, int reach) {
+    ScreeningRow row(int state, int reach) {
         return state == ALL_STATES
                 ? outcome.screening().row(guideline, reach)
                 : outcome.screening().inState(guideline, reach, state);
     }
 
-    private ReachShade shade(int state, int reach) {
+    ReachShade shade(int state, int reach) {
         return outcome.screening().isLeftOut(guideline, reach)
                 ? ReachShade.DOES_NOT_APPLY
                 : Shading.of(row(state, reach), words.factor(guideline));

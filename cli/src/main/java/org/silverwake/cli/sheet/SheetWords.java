@@ -95,7 +95,7 @@ final class SheetWords {
         return number(value * guideline.fromSi()) + " " + unit(guideline);
     }
 
-    private static String unit(Guideline guideline) {
+    static String unit(Guideline guideline) {
         return guideline.unit().replace("ug/", "\u00b5g/");
     }
 

@@ -24,12 +24,14 @@ import org.silverwake.model.screening.ReachValues;
  * is a unit more, without a line, behind those that are drawn. Parts are reaches of the network; drawn units are in downstream order.
  */
 public final class ReachUnits {
+    private final boolean hidden;
     private final int[] unitOf;
     private final int drawn;
     private final List<int[]> parts;
     private final Map<Integer, Integer> ofPlaces = new HashMap<>();
 
-    private ReachUnits(int[] unitOf, List<int[]> parts, List<Integer> places) {
+    private ReachUnits(boolean hidden, int[] unitOf, List<int[]> parts, List<Integer> places) {
+        this.hidden = hidden;
         this.unitOf = unitOf;
         this.drawn = parts.size();
         this.parts = new ArrayList<>(parts);
@@ -60,6 +62,7 @@ public final class ReachUnits {
             found.get(unitOf[r]).add(r);
         }
         return new ReachUnits(
+                audience == Audience.PUBLIC,
                 unitOf,
                 found.stream()
                         .map(own -> own.stream().mapToInt(r -> r).toArray())
@@ -104,6 +107,29 @@ public final class ReachUnits {
                 && outcome.basin().table().kind(above)
                         == outcome.basin().table().kind(below)
                 && values.doubt(above).equals(values.doubt(below));
+    }
+
+    /**
+     * Names of all units; in public that of the feature with a number of its own where there are several, since those of the network count
+     * cuts at sites.
+     */
+    public List<String> ids(Outcome outcome) {
+        List<String> ids = new ArrayList<>();
+        Map<String, Integer> pieces = new HashMap<>();
+        Map<String, Integer> of = new HashMap<>();
+        for (int u = 0; u < drawn; u++) {
+            of.merge(outcome.basin().reach(first(u)).part().featureId(), 1, Integer::sum);
+        }
+        for (int u = 0; u < drawn; u++) {
+            RiverMap.Reach reach = outcome.basin().reach(first(u));
+            String feature = reach.part().featureId();
+            int piece = pieces.merge(feature, 1, Integer::sum);
+            ids.add(!hidden ? reach.id() : of.get(feature) == 1 ? feature : feature + "." + piece);
+        }
+        for (int u = drawn; u < count(); u++) {
+            ids.add(ids.get(of(first(u))));
+        }
+        return ids;
     }
 
     /** Number of units [-]. */

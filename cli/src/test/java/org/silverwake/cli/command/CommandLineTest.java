@@ -36,7 +36,8 @@ class CommandLineTest {
                 "run my scenario | \"scenario\" is one word too many; put a path with blanks in quotes",
                 "new x --one-in 5 | --one-in counts the bottles of field sheets; give --field-sheets SCENARIO with it",
                 "new x --field-sheets y --one-in few | --one-in few: give a whole number, 1 or more",
-                "run x --formats png,gif | \"gif\" is not a kind of picture file; give one or more of png, svg, pdf",
+                "run x --formats png,gif | \"gif\" is not a kind of map file; give one or more of png, svg, pdf, tif, kmz",
+                "compare x y --formats png,kmz | \"kmz\" is not a kind of picture file; give one or more of png, svg, pdf",
                 "check x --all | silverwake check: \"--all\" is no option here",
             })
     void usageIsOneLine(String typed, String said) {

@@ -35,7 +35,7 @@ class RepeatableRunTest {
     private Path run(String name) {
         Path out = temporary.resolve(name);
         Messy.Said said =
-                Messy.say("run", Messy.LANTERN.toString(), "--formats", "png,svg,pdf", "--out", out.toString());
+                Messy.say("run", Messy.LANTERN.toString(), "--formats", "png,svg,pdf,tif,kmz", "--out", out.toString());
         assertThat(said.code()).as("%s", said.err()).isZero();
         return out;
     }

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.silverwake.cli.demo.Plane.Spot;
 import org.silverwake.geo.write.Column;
 import org.silverwake.geo.write.GeoPackageWriter;
@@ -43,7 +42,7 @@ final class LanternGenerator {
                 Layer.Shape.LINESTRING,
                 List.of(Column.text("reach_id"), Column.text("river"), Column.real("area_km2"), Column.text("kind")),
                 rows,
-                Optional.empty());
+                List.of());
         GeoPackageWriter.write(folder.resolve("rivers.gpkg"), List.of(rivers), DATE);
         GridWriter.write(folder.resolve("dem.tif"), LanternDem.of(reaches));
         LanternTables tables = new LanternTables(reaches);

@@ -62,18 +62,8 @@ public final class ConcentrationMap {
     }
 
     static int paint(Graphics2D g, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
-        Page page = new Page(g, sheet.basis().paper());
-        page.heading(
-                sheet.basis().title(),
-                sheet.subtitle(),
-                sheet.basis().notForPosting()
-                        ? Optional.of(sheet.basis().words().notForPosting())
-                        : Optional.empty());
-        List<Coordinate> places = places(map, sheet.basis().points());
-        sheet.basis()
-                .waters()
-                .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
-        MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
+        Page page = page(g, sheet);
+        MapFrame frame = frame(page, map, sheet);
         int dropped = paintMap(g, frame, map, sheet, own);
         new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
@@ -83,6 +73,27 @@ public final class ConcentrationMap {
         }
         Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped));
         return dropped;
+    }
+
+    /** The page with its heading. */
+    static Page page(Graphics2D g, MapSheet sheet) {
+        Page page = new Page(g, sheet.basis().paper());
+        page.heading(
+                sheet.basis().title(),
+                sheet.subtitle(),
+                sheet.basis().notForPosting()
+                        ? Optional.of(sheet.basis().words().notForPosting())
+                        : Optional.empty());
+        return page;
+    }
+
+    /** Where on a page with its heading the map stands. */
+    static MapFrame frame(Page page, RiverMap map, MapSheet sheet) {
+        List<Coordinate> places = places(map, sheet.basis().points());
+        sheet.basis()
+                .waters()
+                .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
+        return MapFrame.fitted(places, page.mapView(), PADDING);
     }
 
     static List<Coordinate> places(RiverMap map, List<MapPoint> points) {
@@ -106,7 +117,7 @@ public final class ConcentrationMap {
         return Math.max(LEAST_ARROW_GAP, Math.min(MOST_ARROW_GAP, meters * frame.pointsPerMeter() / 20));
     }
 
-    private static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
+    static int paintMap(Graphics2D g, MapFrame frame, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Shape old = g.getClip();
         g.clip(frame.view());
         MapPainter painter = new MapPainter(g, frame);

@@ -125,6 +125,16 @@ public final class MapFrame {
         return pointsPerMeter;
     }
 
+    /** Degrees of longitude to a point of the page, above 0. */
+    double degreesEastPerPoint() {
+        return 1 / (metersPerLongitude * pointsPerMeter);
+    }
+
+    /** Degrees of latitude to a point of the page, above 0. */
+    double degreesNorthPerPoint() {
+        return 1 / (metersPerLatitude * pointsPerMeter);
+    }
+
     /** Scale denominator as styles use it, on the page as laid out, 1/72 inch to the point. */
     double scaleDenominator() {
         return 72 / 0.0254 / pointsPerMeter;

@@ -47,15 +47,15 @@ final class MapStyles {
         return Symbols.style(Symbols.pass(rules.toArray(new Rule[0])));
     }
 
-    /** One class: under a dashed line a thin unbroken one, so that the river does not fall apart, then the line itself. */
+    /** One class, with widths and dashes by a factor. */
     static List<LineSymbolizer> reach(LineClass look, double factor) {
-        List<LineSymbolizer> lines = new ArrayList<>();
-        boolean dotted = !look.dash().isEmpty() && look.dash().get(0) < 0.5 * look.width();
-        if (!look.dash().isEmpty() && !dotted) {
-            lines.add(Symbols.line(look.color(), look.width() * factor * 0.3, List.of(), "round"));
-        }
-        lines.add(Symbols.line(look, factor));
-        return lines;
+        return look.strokes().stream()
+                .map(stroke -> Symbols.line(
+                        look.color(),
+                        stroke.width() * factor,
+                        stroke.dash().stream().map(length -> length * factor).toList(),
+                        stroke.cap()))
+                .toList();
     }
 
     /** Surfaces of waters by class, pale enough for the line that runs through them to stand out. */

@@ -18,7 +18,7 @@ final class Page {
     private static final double LEFT_RIM = 14;
     private static final double BOTTOM_RIM = 42;
     private static final Color INK = Color.decode(MapStyles.INK);
-    private static final Color BAND_COLOR = new Color(0x2b, 0x0a, 0x2f);
+    static final Color BAND_COLOR = new Color(0x2b, 0x0a, 0x2f);
 
     private final Graphics2D g;
     private double top = MARGIN;

@@ -70,12 +70,6 @@ final class Symbols {
         return line;
     }
 
-    static LineSymbolizer line(LineClass look, double factor) {
-        List<Double> dash = look.dash().stream().map(length -> length * factor).toList();
-        boolean dotted = !dash.isEmpty() && dash.get(0) < 0.5 * look.width();
-        return line(look.color(), look.width() * factor, dash, dash.isEmpty() || dotted ? "round" : "butt");
-    }
-
     static LineSymbolizer shifted(LineSymbolizer line, double offset) {
         line.setPerpendicularOffset(literal(offset));
         return line;

@@ -25,7 +25,7 @@ import org.silverwake.geo.GeoDataException;
 
 /**
  * Writes layers as a GeoPackage 1.3 (OGC 12-128r17): features in WGS 84 (EPSG:4326, longitude first), each layer with an
- * R-tree and, where it has one, a default style. The same layers and date give the same bytes. Written to a temporary name beside
+ * R-tree and its styles, the first as default. The same layers and date give the same bytes. Written to a temporary name beside
  * the file and moved into place when complete.
  */
 public final class GeoPackageWriter {
@@ -175,7 +175,7 @@ public final class GeoPackageWriter {
 
     private static void insertStyles(Connection connection, Statement sql, List<Layer> layers, String date)
             throws SQLException {
-        if (layers.stream().noneMatch(layer -> layer.sld().isPresent())) {
+        if (layers.stream().allMatch(layer -> layer.styles().isEmpty())) {
             return;
         }
         sql.execute(GeoPackageTables.STYLES);
@@ -184,13 +184,14 @@ public final class GeoPackageWriter {
         try (PreparedStatement style = connection.prepareStatement(
                 "INSERT INTO layer_styles (f_table_catalog, f_table_schema, f_table_name, f_geometry_column, styleName,"
                         + " styleQML, styleSLD, useAsDefault, description, owner, ui, update_time)"
-                        + " VALUES ('', '', ?, 'geom', ?, '', ?, 1, '', '', NULL, ?)")) {
+                        + " VALUES ('', '', ?, 'geom', ?, '', ?, ?, '', '', NULL, ?)")) {
             for (Layer layer : layers) {
-                if (layer.sld().isPresent()) {
+                for (LayerStyle each : layer.styles()) {
                     style.setString(1, layer.name());
-                    style.setString(2, layer.name());
-                    style.setString(3, layer.sld().get());
-                    style.setString(4, date);
+                    style.setString(2, each.name());
+                    style.setString(3, each.sld());
+                    style.setInt(4, each.equals(layer.styles().get(0)) ? 1 : 0);
+                    style.setString(5, date);
                     style.executeUpdate();
                 }
             }

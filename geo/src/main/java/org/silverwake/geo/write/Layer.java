@@ -4,7 +4,6 @@
 package org.silverwake.geo.write;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One layer to write.
@@ -14,10 +13,10 @@ import java.util.Optional;
  * @param shape what all its features are
  * @param columns its attributes; "fid" and "geom" are taken
  * @param rows its features, numbered from 1 in this order
- * @param sld default style as SLD 1.0 text, if it has one
+ * @param styles ways to draw it, the default first; may be empty
  */
 public record Layer(
-        String name, String title, Shape shape, List<Column> columns, List<Row> rows, Optional<String> sld) {
+        String name, String title, Shape shape, List<Column> columns, List<Row> rows, List<LayerStyle> styles) {
     /** Kinds of geometry, named as a GeoPackage names them. */
     public enum Shape {
         LINESTRING,
@@ -33,6 +32,10 @@ public record Layer(
         Column.requireName(name);
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+        styles = List.copyOf(styles);
+        if (styles.stream().map(LayerStyle::name).distinct().count() != styles.size()) {
+            throw new IllegalArgumentException("layer " + name + ": a name of a style is used twice");
+        }
         if (columns.stream()
                         .map(c -> c.name().toLowerCase(java.util.Locale.ROOT))
                         .distinct()

@@ -6,7 +6,6 @@ package org.silverwake.geo.write;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A layer of results on reaches, without geometry: that comes from the river map.
@@ -16,7 +15,7 @@ import java.util.Optional;
  * @param columns its attributes
  * @param reaches indices of reaches in the river map, one per row
  * @param rows values, one list per reach, one value per column; null where missing
- * @param style default style, if it has one
+ * @param styles ways to draw it, the default first; may be empty
  */
 public record ReachLayer(
         String name,
@@ -24,11 +23,18 @@ public record ReachLayer(
         List<Column> columns,
         List<Integer> reaches,
         List<List<Object>> rows,
-        Optional<ReachStyle> style) {
-    /** Copies the lists; as many rows as reaches. */
+        List<ReachStyle> styles) {
+    /** Copies the lists; as many rows as reaches, and a column for each style. */
     public ReachLayer {
         columns = List.copyOf(columns);
         reaches = List.copyOf(reaches);
+        styles = List.copyOf(styles);
+        for (ReachStyle style : styles) {
+            if (columns.stream().noneMatch(column -> column.name().equals(style.column()))) {
+                throw new IllegalArgumentException("layer " + name + ": style " + style.name() + " asks for "
+                        + style.column() + ", which is no column");
+            }
+        }
         List<List<Object>> copies = new ArrayList<>();
         rows.forEach(row -> copies.add(Collections.unmodifiableList(new ArrayList<>(row))));
         rows = Collections.unmodifiableList(copies);

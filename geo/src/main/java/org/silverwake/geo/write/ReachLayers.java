@@ -40,6 +40,8 @@ public final class ReachLayers {
                 Layer.Shape.LINESTRING,
                 layer.columns(),
                 rows,
-                layer.style().map(style -> SldWriter.lines(layer.name(), style)));
+                layer.styles().stream()
+                        .map(style -> new LayerStyle(style.name(), SldWriter.lines(layer.name(), style)))
+                        .toList());
     }
 }

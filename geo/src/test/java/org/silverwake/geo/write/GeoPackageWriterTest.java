@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,14 +43,14 @@ class GeoPackageWriterTest {
                 List.of(
                         Row.line(new double[] {-20.5, -30.25, -20.25, -30}, List.of("R\u00edo 1", 3, 1.5)),
                         Row.line(new double[] {-20.25, -30, -20, -29, -19.5, -29.5}, Arrays.asList("2", null, null))),
-                Optional.of(SLD));
+                List.of(new LayerStyle("answers", SLD), new LayerStyle("recovery", SLD)));
         Layer villages = new Layer(
                 "villages",
                 "Villages",
                 Layer.Shape.POINT,
                 List.of(Column.text("name")),
                 List.of(Row.point(-20, -30, List.of("A")), new Row(null, List.of("nowhere"))),
-                Optional.empty());
+                List.of());
         return List.of(reaches, villages);
     }
 
@@ -134,9 +133,11 @@ class GeoPackageWriterTest {
     }
 
     @Test
-    void styleIsTheDefaultOfItsLayerAlone() throws Exception {
-        assertThat(query(written(), "SELECT f_table_name, f_geometry_column, useAsDefault, styleSLD FROM layer_styles"))
-                .containsExactly("reaches|geom|1|" + SLD);
+    void theFirstStyleIsTheDefaultOfItsLayer() throws Exception {
+        assertThat(query(
+                        written(),
+                        "SELECT f_table_name, f_geometry_column, styleName, useAsDefault, styleSLD FROM layer_styles"))
+                .containsExactly("reaches|geom|answers|1|" + SLD, "reaches|geom|recovery|0|" + SLD);
     }
 
     @Test
@@ -166,15 +167,10 @@ class GeoPackageWriterTest {
                         Layer.Shape.POINT,
                         List.of(Column.real("x")),
                         List.of(Row.point(0, 0, List.of("text"))),
-                        Optional.empty()))
+                        List.of()))
                 .hasMessageContaining("layer a, row 1: column x: text is not allowed");
         assertThatThrownBy(() -> new Layer(
-                        "a",
-                        "a",
-                        Layer.Shape.LINESTRING,
-                        List.of(),
-                        List.of(Row.point(0, 0, List.of())),
-                        Optional.empty()))
+                        "a", "a", Layer.Shape.LINESTRING, List.of(), List.of(Row.point(0, 0, List.of())), List.of()))
                 .hasMessageContaining("give a LINESTRING");
         assertThatThrownBy(() -> Column.text("a\"b")).hasMessageContaining("is not allowed as a name");
         assertThatThrownBy(() -> GeoPackageWriter.write(folder.resolve("no/such/out.gpkg"), layers(), DATE))

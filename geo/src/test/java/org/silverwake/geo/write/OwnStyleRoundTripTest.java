@@ -18,6 +18,7 @@ class OwnStyleRoundTripTest {
     @Test
     void stylesWrittenForLayersAreRead(@TempDir Path folder) throws Exception {
         ReachStyle style = new ReachStyle(
+                "answers",
                 "class",
                 List.of(
                         new LineClass("far", "Above, by > 50 x", "#2b0a2f", 7, List.of()),

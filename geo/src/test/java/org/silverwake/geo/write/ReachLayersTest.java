@@ -67,7 +67,7 @@ class ReachLayersTest {
                 List.of(Column.text("class"), Column.real("total_ng_per_l")),
                 List.of(1, 0),
                 List.of(Arrays.asList("above", 31.5), Arrays.asList("may-be-above", null)),
-                Optional.of(new ReachStyle("class", CLASSES)));
+                List.of(new ReachStyle("answers", "class", CLASSES)));
     }
 
     @Test
@@ -107,7 +107,7 @@ class ReachLayersTest {
     void styleIsSldWhoseRulesChooseTheirClass() throws Exception {
         DocumentBuilderFactory parsers = DocumentBuilderFactory.newInstance();
         parsers.setNamespaceAware(true);
-        String text = SldWriter.lines("dry", layer().style().orElseThrow());
+        String text = SldWriter.lines("dry", layer().styles().get(0));
         Document sld =
                 parsers.newDocumentBuilder().parse(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
         assertThat(sld.getDocumentElement().getNamespaceURI()).isEqualTo("http://www.opengis.net/sld");
@@ -133,7 +133,7 @@ class ReachLayersTest {
 
     @Test
     void refusesRowsWithoutReaches() {
-        assertThatThrownBy(() -> new ReachLayer("a", "a", List.of(), List.of(1), List.of(), Optional.empty()))
+        assertThatThrownBy(() -> new ReachLayer("a", "a", List.of(), List.of(1), List.of(), List.of()))
                 .hasMessageContaining("0 rows for 1 reaches");
     }
 }
