@@ -18,6 +18,7 @@ import org.silverwake.geo.layer.VectorLayer;
 import org.silverwake.geo.map.BackdropLayer;
 import org.silverwake.geo.map.Ground;
 import org.silverwake.geo.map.Locator;
+import org.silverwake.geo.map.OwnStyle;
 import org.silverwake.geo.map.Relief;
 import org.silverwake.geo.terrain.ElevationModel;
 
@@ -40,12 +41,10 @@ final class GroundStep {
     /** Reads the layers near the rivers. */
     void read(VectorLayer rivers) {
         for (Backdrop.Layer layer : backdrop.layers()) {
-            if (layer.style().isPresent()) {
-                problems.add(layer.styleWhere()
-                        + ": style files are not read yet; leave style out, and give color and width instead");
-            }
             try {
-                BackdropLayer read = BackdropLayer.read(source(layer.file(), layer.layer()), look(layer), rivers);
+                BackdropLayer read =
+                        BackdropLayer.read(source(layer.file(), layer.layer()), look(layer, style(layer)), rivers);
+                read.missingColumns().forEach(text -> problems.add(layer.styleWhere() + ": " + text));
                 read.missingLabel().ifPresent(text -> problems.add(layer.labelWhere() + ": " + text));
                 warnings.addAll(read.warnings());
                 layers.add(read);
@@ -69,12 +68,30 @@ final class GroundStep {
         return new LayerSource(file, layer, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private static BackdropLayer.Look look(Backdrop.Layer layer) {
+    /** The layer's own style, without what is wrong in it. */
+    private Optional<OwnStyle> style(Backdrop.Layer layer) {
+        if (layer.style().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            OwnStyle style = OwnStyle.read(layer.style().get());
+            if (style.hasTexts()) {
+                problems.add(layer.styleWhere() + ": " + style.name()
+                        + " has a TextSymbolizer; take it out, and name the column to be written as label");
+            }
+            return Optional.of(style);
+        } catch (GeoDataException e) {
+            e.getMessage().lines().forEach(line -> problems.add(layer.styleWhere() + ": " + line));
+            return Optional.empty();
+        }
+    }
+
+    private static BackdropLayer.Look look(Backdrop.Layer layer, Optional<OwnStyle> style) {
         OptionalDouble width = layer.width().isPresent()
                 ? OptionalDouble.of(layer.width().getAsDouble() * POINTS_PER_METER)
                 : OptionalDouble.empty();
         return new BackdropLayer.Look(
-                BackdropLayer.Kind.valueOf(layer.kind().name()), layer.label(), layer.color(), width);
+                BackdropLayer.Kind.valueOf(layer.kind().name()), layer.label(), layer.color(), width, style);
     }
 
     /** What lies under maps of a network. */

@@ -4,9 +4,12 @@
 package org.silverwake.geo.map;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.geotools.api.feature.simple.SimpleFeature;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.silverwake.geo.GeoDataException;
@@ -42,8 +45,14 @@ public final class BackdropLayer {
      * @param label column with names to be written
      * @param color in place of the kind's, as #rrggbb
      * @param width of lines on A4 paper [points], in place of the kind's
+     * @param style in place of kind, color and width
      */
-    public record Look(Kind kind, Optional<String> label, Optional<String> color, OptionalDouble width) {}
+    public record Look(
+            Kind kind,
+            Optional<String> label,
+            Optional<String> color,
+            OptionalDouble width,
+            Optional<OwnStyle> style) {}
 
     /** A shape with its name, "" where it has none. */
     record Item(Geometry shape, String name) {}
@@ -51,12 +60,22 @@ public final class BackdropLayer {
     private final String title;
     private final Look look;
     private final List<Item> items;
+    private final List<SimpleFeature> features;
     private final List<String> warnings;
     private final Optional<String> missingLabel;
+    private final List<String> missingColumns;
 
     private BackdropLayer(
-            String title, Look look, List<Item> items, List<String> warnings, Optional<String> missingLabel) {
+            String title,
+            Look look,
+            List<Item> items,
+            List<SimpleFeature> features,
+            List<String> warnings,
+            Optional<String> missingLabel,
+            List<String> missingColumns) {
         this.title = title;
+        this.features = List.copyOf(features);
+        this.missingColumns = List.copyOf(missingColumns);
         this.look = look;
         this.items = List.copyOf(items);
         this.warnings = List.copyOf(warnings);
@@ -77,7 +96,7 @@ public final class BackdropLayer {
     public static BackdropLayer readAll(LayerSource source) {
         return read(
                 source,
-                new Look(Kind.BORDERS, Optional.empty(), Optional.empty(), OptionalDouble.empty()),
+                new Look(Kind.BORDERS, Optional.empty(), Optional.empty(), OptionalDouble.empty(), Optional.empty()),
                 Optional.empty());
     }
 
@@ -99,6 +118,7 @@ public final class BackdropLayer {
         }
         List<String> warnings = new ArrayList<>(layer.warnings());
         List<Item> items = new ArrayList<>();
+        MapFeatures.Builder styled = new MapFeatures.Builder(Geometry.class, columns(layer));
         Broken broken = new Broken();
         for (LayerFeature feature : layer.features()) {
             Geometry shape = feature.geometry();
@@ -108,6 +128,7 @@ public final class BackdropLayer {
             if (near) {
                 broken.look(feature);
                 items.add(new Item(shape, name(feature, look)));
+                look.style().ifPresent(style -> styled.add(shape, feature.attributes()));
             }
         }
         broken.warning(layer).ifPresent(warnings::add);
@@ -118,17 +139,40 @@ public final class BackdropLayer {
                             : ": none of its " + layer.features().size() + " shapes lies near the rivers")
                     + "; nothing of it is drawn under maps");
         }
-        return new BackdropLayer(layer.name(), look, items, warnings, missingLabel(layer, look));
+        List<String> missing =
+                look.style().map(style -> style.unknown(layer.columns())).orElse(List.of());
+        return new BackdropLayer(
+                layer.name(),
+                look,
+                items,
+                styled.all(),
+                warnings,
+                missingLabel(layer, look),
+                layer.features().isEmpty()
+                        ? List.of()
+                        : missing.stream()
+                                .map(column -> missingColumn(layer, column, "take it out of the style"))
+                                .toList());
+    }
+
+    private static Map<String, Class<?>> columns(VectorLayer layer) {
+        Map<String, Class<?>> columns = new LinkedHashMap<>();
+        layer.columns().forEach(column -> columns.put(column, Object.class));
+        return columns;
     }
 
     private static Optional<String> missingLabel(VectorLayer layer, Look look) {
         return look.label()
                 .filter(column ->
                         !layer.features().isEmpty() && !layer.columns().contains(column))
-                .map(column -> layer.label() + ": there is no column " + column
-                        + (layer.columns().isEmpty()
-                                ? ", nor any other; leave label out"
-                                : "; its columns are " + String.join(", ", layer.columns())));
+                .map(column -> missingColumn(layer, column, "leave label out"));
+    }
+
+    private static String missingColumn(VectorLayer layer, String column, String whatToDo) {
+        return layer.label() + ": there is no column " + column
+                + (layer.columns().isEmpty()
+                        ? ", nor any other; " + whatToDo
+                        : "; its columns are " + String.join(", ", layer.columns()));
     }
 
     private static Envelope around(VectorLayer rivers) {
@@ -184,6 +228,11 @@ public final class BackdropLayer {
         return items;
     }
 
+    /** The shapes with their columns, where a style draws them. */
+    List<SimpleFeature> features() {
+        return features;
+    }
+
     /** What was passed over or looks wrong, one line each. */
     public List<String> warnings() {
         return warnings;
@@ -192,5 +241,10 @@ public final class BackdropLayer {
     /** That the layer has no such column as shall be written, one line; empty where it has. */
     public Optional<String> missingLabel() {
         return missingLabel;
+    }
+
+    /** Columns that the style asks for and the layer does not have, one line each. */
+    public List<String> missingColumns() {
+        return missingColumns;
     }
 }

@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Draws what lies under the rivers, and its rows of the legend. Names are left to {@link BackdropNames}. */
+/** Draws what lies under the rivers, and its rows of the legend: of layers with a style of their own, those of its rules that have a title. Names are left to {@link BackdropNames}. */
 final class BackdropPainter {
     private static final double DOT = 1.15;
     private static final double DOT_STEP = 5;
@@ -38,7 +38,14 @@ final class BackdropPainter {
     /** Draws slopes, then the layers, the lowest first; the caller clips to the view. */
     void paint(Graphics2D g) {
         ground.relief().ifPresent(relief -> relief.paint(g, frame));
-        ground.layers().forEach(layer -> paint(g, layer, BackdropLook.of(layer.look())));
+        for (BackdropLayer layer : ground.layers()) {
+            if (layer.look().style().isPresent()) {
+                new MapPainter(g, frame)
+                        .paint(layer.features(), layer.look().style().get().style());
+            } else {
+                paint(g, layer, BackdropLook.of(layer.look()));
+            }
+        }
     }
 
     void paint(Graphics2D g, BackdropLayer layer, BackdropLook look) {
@@ -139,7 +146,8 @@ final class BackdropPainter {
             String text = layer.look().kind() == BackdropLayer.Kind.OTHER
                     ? layer.title()
                     : words.kinds().get(layer.look().kind());
-            if (dimension >= 0 && !texts.contains(text)) {
+            boolean hasOwn = layer.look().style().isPresent();
+            if (dimension >= 0 && !hasOwn && !texts.contains(text)) {
                 BackdropLook look = BackdropLook.of(layer.look());
                 samples.add(room -> sample(panel.graphics(), room, look, dimension));
                 texts.add(text);
@@ -148,6 +156,9 @@ final class BackdropPainter {
         if (!texts.isEmpty()) {
             panel.samples(samples, texts, LEGEND_SIZE);
         }
+        ground.layers().stream()
+                .filter(layer -> dimensionInView(layer) >= 0)
+                .forEach(layer -> layer.look().style().ifPresent(style -> style.legend(panel, LEGEND_SIZE)));
         ground.relief()
                 .ifPresent(relief -> panel.paragraph(
                         words.relief().replace("{0}", Surround.number(relief.exaggeration())), LEGEND_SIZE - 1));

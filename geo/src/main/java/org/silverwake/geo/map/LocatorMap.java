@@ -46,7 +46,11 @@ final class LocatorMap {
         g.fill(room);
         g.clip(room);
         BackdropLook usual = BackdropLook.of(new BackdropLayer.Look(
-                BackdropLayer.Kind.ROADS, Optional.empty(), Optional.empty(), OptionalDouble.of(THIN)));
+                BackdropLayer.Kind.ROADS,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.of(THIN),
+                Optional.empty()));
         BackdropLook look =
                 new BackdropLook(Optional.of(LAND), false, usual.edge(), usual.width(), usual.dash(), usual.ink());
         new BackdropPainter(frame, Ground.bare()).paint(g, layer, look);

@@ -5,10 +5,15 @@ package org.silverwake.geo.map;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import org.geotools.api.style.LineSymbolizer;
+import org.geotools.api.style.PolygonSymbolizer;
 import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
+import org.geotools.api.style.Symbolizer;
+import org.geotools.api.style.TextSymbolizer;
 
-/** A style file of the user's own for reaches, in SLD 1.0 or SE 1.1. */
+/** A style file of the user's own for reaches or for a layer under them, in SLD 1.0 or SE 1.1. */
 public final class OwnStyle {
     private final String name;
     private final SldReader.Read read;
@@ -39,15 +44,39 @@ public final class OwnStyle {
                 .toList();
     }
 
+    /** Whether it writes texts. */
+    public boolean hasTexts() {
+        return rules().anyMatch(rule -> rule.symbolizers().stream().anyMatch(TextSymbolizer.class::isInstance));
+    }
+
+    private Stream<Rule> rules() {
+        return style().featureTypeStyles().stream().flatMap(pass -> pass.rules().stream());
+    }
+
+    /** A row for each rule with a title, in the order of the file. */
+    void legend(Panel panel, double size) {
+        for (Rule rule : titled()) {
+            List<Symbolizer> looks = rule.symbolizers().stream()
+                    .filter(symbolizer -> !(symbolizer instanceof TextSymbolizer))
+                    .toList();
+            String title = rule.getDescription().getTitle().toString();
+            if (looks.stream().anyMatch(PolygonSymbolizer.class::isInstance)) {
+                panel.area(looks, title, size);
+            } else if (looks.stream().anyMatch(LineSymbolizer.class::isInstance)) {
+                panel.line(looks, title, size);
+            } else {
+                panel.point(looks, title, size);
+            }
+        }
+    }
+
     Style style() {
         return read.style();
     }
 
     /** Rules with a title, in the order of the file: what a legend can tell. */
     List<Rule> titled() {
-        return style().featureTypeStyles().stream()
-                .flatMap(pass -> pass.rules().stream())
-                .filter(rule ->
+        return rules().filter(rule ->
                         rule.getDescription() != null && rule.getDescription().getTitle() != null)
                 .toList();
     }

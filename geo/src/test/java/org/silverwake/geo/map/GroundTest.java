@@ -159,7 +159,7 @@ class GroundTest {
     }
 
     private static BackdropLayer.Look look(BackdropLayer.Kind kind, Optional<String> label) {
-        return new BackdropLayer.Look(kind, label, Optional.empty(), OptionalDouble.empty());
+        return new BackdropLayer.Look(kind, label, Optional.empty(), OptionalDouble.empty(), Optional.empty());
     }
 
     private BackdropLayer layer(BackdropLayer.Kind kind, Optional<String> label, String... features)
