@@ -63,25 +63,28 @@ public final class ConcentrationMap {
 
     static int paint(Graphics2D g, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Page page = new Page(g, sheet.basis().paper());
-        page.heading(
-                sheet.basis().title(),
-                sheet.subtitle(),
-                sheet.basis().notForPosting()
-                        ? Optional.of(sheet.basis().words().notForPosting())
-                        : Optional.empty());
+        Optional<String> band = sheet.basis().notForPosting()
+                ? Optional.of(sheet.basis().words().notForPosting())
+                : Optional.empty();
+        Part.draw(g, "heading", () -> page.heading(sheet.basis().title(), sheet.subtitle(), band));
         List<Coordinate> places = places(map, sheet.basis().points());
         sheet.basis()
                 .waters()
                 .forEach(water -> places.addAll(Arrays.asList(water.shape().getCoordinates())));
         MapFrame frame = MapFrame.fitted(places, page.mapView(), PADDING);
-        int dropped = paintMap(g, frame, map, sheet, own);
+        int[] left = new int[1];
+        Part.draw(g, "map", () -> left[0] = paintMap(g, frame, map, sheet, own));
+        int dropped = left[0];
         new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
-            Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE));
+            Part.draw(g, "cautions", () -> Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE)));
         }
-        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped));
+        Part.draw(
+                g,
+                "legend",
+                () -> Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped)));
         return dropped;
     }
 
@@ -121,7 +124,7 @@ public final class ConcentrationMap {
             if (sheet.basis().ground().isDrawn()) {
                 painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
             }
-            painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
+            Part.draw(g, "reach", () -> painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor)));
             painter.paint(reaches, MapStyles.marks(factor));
         }
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));

@@ -25,7 +25,10 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.ext.awt.g2d.GraphicContext;
 import org.apache.batik.svggen.CachedImageHandlerBase64Encoder;
+import org.apache.batik.svggen.DOMGroupManager;
+import org.apache.batik.svggen.DOMTreeManager;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
@@ -93,14 +96,38 @@ final class SvgFile {
         }
     }
 
+    /** Writes which part of the page an element is of. */
+    private static final class Parts extends DOMGroupManager {
+        Parts(GraphicContext gc, DOMTreeManager tree) {
+            super(gc, tree);
+        }
+
+        @Override
+        public void addElement(Element element, short method) {
+            String part = Part.in(gc.getRenderingHints());
+            if (!part.isEmpty()) {
+                element.setAttribute("class", part);
+            }
+            super.addElement(element, method);
+        }
+    }
+
     /** Tells weight and slope of a font, which a font read from a file keeps in its name alone. */
     private static final class Pen extends SVGGraphics2D {
         Pen(SVGGeneratorContext context) {
             super(context, false);
+            tellParts();
         }
 
         private Pen(Pen other) {
             super(other);
+            tellParts();
+        }
+
+        private void tellParts() {
+            domTreeManager.removeGroupManager(domGroupManager);
+            setDOMGroupManager(new Parts(gc, domTreeManager));
+            domTreeManager.addGroupManager(domGroupManager);
         }
 
         @Override
