@@ -6,11 +6,8 @@ package org.silverwake.cli.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,38 +55,29 @@ class MapLayoutTest {
                     .max(Comparator.comparingDouble(
                             item -> item.bounds().getWidth() + item.bounds().getHeight()))
                     .orElseThrow();
-            assertThat(moved(page, name, other)).as("name on other").anyMatch(s -> s.startsWith("text on text"));
-            assertThat(moved(page, name, symbol)).as("name on symbol").anyMatch(s -> s.startsWith("text on symbol"));
-            assertThat(moved(page, frame, name))
+            assertThat(Overlaps.moved(page, name, other))
+                    .as("name on other")
+                    .anyMatch(s -> s.startsWith("text on text"));
+            assertThat(Overlaps.moved(page, name, symbol))
+                    .as("name on symbol")
+                    .anyMatch(s -> s.startsWith("text on symbol"));
+            assertThat(Overlaps.moved(page, frame, name))
                     .as("frame on name")
                     .anyMatch(s -> s.startsWith("name across the frame"));
-            assertThat(moved(page, name, leader))
+            assertThat(Overlaps.moved(page, name, leader))
                     .as("name on leader")
                     .anyMatch(s -> s.startsWith("leader through name"));
-            assertThat(moved(page, symbol, leader))
+            assertThat(Overlaps.moved(page, symbol, leader))
                     .as("symbol on leader")
                     .anyMatch(s -> s.startsWith("leader through symbol"));
             for (String part : List.of("legend", "scale", "heading", "cautions")) {
                 SvgItem piece =
                         page.of(part, "").filter(SvgItem::isText).findFirst().orElseThrow();
-                assertThat(moved(page, piece, frame)).as(part).anyMatch(s -> s.startsWith("part on part"));
-                assertThat(changed(page, piece::equals, item -> item.moved(2000, 0)))
+                assertThat(Overlaps.moved(page, piece, frame)).as(part).anyMatch(s -> s.startsWith("part on part"));
+                assertThat(Overlaps.changed(page, piece::equals, item -> item.moved(2000, 0)))
                         .as(part)
                         .anyMatch(s -> s.startsWith("text beyond the page"));
             }
         }
-    }
-
-    /** The page with the middle of one thing on that of another. */
-    private static List<String> moved(SvgPage page, SvgItem what, SvgItem onto) {
-        double right = onto.middle().getX() - what.middle().getX();
-        double down = onto.middle().getY() - what.middle().getY();
-        return changed(page, what::equals, item -> item.moved(right, down));
-    }
-
-    private static List<String> changed(SvgPage page, Predicate<SvgItem> which, UnaryOperator<SvgItem> how) {
-        List<SvgItem> items = new ArrayList<>();
-        page.items().forEach(item -> items.add(which.test(item) ? how.apply(item) : item));
-        return Overlaps.of(page, items);
     }
 }

@@ -12,15 +12,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /**
  * Counts what lies on what it must not on a written map or sheet: names on names and symbols, names beyond the frame, leaders through
  * what is not theirs, texts on texts, parts of the page on one another.
  */
 public final class Overlaps {
+    private static final double A4_LONG = 297 / 25.4 * 72;
     /** A leader begins so near its symbol's box [points on A4]. */
     private static final double NEAR = 3;
-    /** Drawings are rounded to a hundredth [points]. */
+    /** Drawings are rounded to a hundredth before they are enlarged [points on A4]. */
     private static final double ROUNDED = 0.05;
 
     private final Rectangle2D page;
@@ -39,10 +42,23 @@ public final class Overlaps {
         return of(page, page.items());
     }
 
-    /** The same, had the page these things on it. */
-    static List<String> of(SvgPage page, List<SvgItem> items) {
+    /** The same, were the middle of one thing on that of another. */
+    public static List<String> moved(SvgPage page, SvgItem what, SvgItem onto) {
+        double right = onto.middle().getX() - what.middle().getX();
+        double down = onto.middle().getY() - what.middle().getY();
+        return changed(page, what::equals, item -> item.moved(right, down));
+    }
+
+    /** The same, were some things elsewhere. */
+    static List<String> changed(SvgPage page, Predicate<SvgItem> which, UnaryOperator<SvgItem> how) {
+        List<SvgItem> items = new ArrayList<>();
+        page.items().forEach(item -> items.add(which.test(item) ? how.apply(item) : item));
+        return of(page, items);
+    }
+
+    private static List<String> of(SvgPage page, List<SvgItem> items) {
         double longSide = Math.max(page.page().getWidth(), page.page().getHeight());
-        Overlaps overlaps = new Overlaps(page.page(), items, longSide / (297 / 25.4 * 72));
+        Overlaps overlaps = new Overlaps(page.page(), items, longSide / A4_LONG);
         overlaps.texts();
         overlaps.names();
         overlaps.leaders();
@@ -96,7 +112,7 @@ public final class Overlaps {
             SvgItem leader = leaders.get(k);
             kind("label").forEach(name -> report("leader through name", leader, name));
             Optional<SvgItem> own = own(leader);
-            if (own.isEmpty()) {
+            if (own.isEmpty() && !isOfArea(leader)) {
                 found.add("leader from no symbol: " + leader);
             }
             for (SvgItem symbol : kind("symbol")) {
@@ -110,6 +126,12 @@ public final class Overlaps {
                 }
             }
         }
+    }
+
+    /** A name of an area stands beside it as a symbol's does; the leader begins inside. */
+    private boolean isOfArea(SvgItem leader) {
+        return kind("area").stream()
+                .anyMatch(area -> area.shape().contains(line(leader).getP1()));
     }
 
     /** The symbol that a leader begins at: the nearest to the line it would go on in. */
@@ -152,13 +174,13 @@ public final class Overlaps {
         List<Map.Entry<String, Rectangle2D>> all = List.copyOf(blocks.entrySet());
         for (int a = 0; a < all.size(); a++) {
             Rectangle2D one = all.get(a).getValue();
-            if (!page.contains(inner(one))) {
+            if (!page.contains(inner(one, scale))) {
                 found.add("part beyond the page: " + all.get(a).getKey());
             }
             for (int b = a + 1; b < all.size(); b++) {
                 boolean around =
                         List.of(all.get(a).getKey(), all.get(b).getKey()).contains("degrees");
-                if (!around && inner(one).intersects(all.get(b).getValue())) {
+                if (!around && inner(one, scale).intersects(all.get(b).getValue())) {
                     found.add("part on part: " + all.get(a).getKey() + " / "
                             + all.get(b).getKey());
                 }
@@ -166,11 +188,9 @@ public final class Overlaps {
         }
     }
 
-    private static Rectangle2D inner(Rectangle2D box) {
+    private static Rectangle2D inner(Rectangle2D box, double scale) {
+        double rim = ROUNDED * scale;
         return new Rectangle2D.Double(
-                box.getX() + ROUNDED,
-                box.getY() + ROUNDED,
-                box.getWidth() - 2 * ROUNDED,
-                box.getHeight() - 2 * ROUNDED);
+                box.getX() + rim, box.getY() + rim, box.getWidth() - 2 * rim, box.getHeight() - 2 * rim);
     }
 }

@@ -14,6 +14,9 @@ public final class Spots {
     /** Of having a leader at all, and of each point of its length. Chosen by looking at maps. */
     private static final double LEADER_COST = 5;
 
+    /** Shorter leaders are not drawn: the name stands beside its symbol. */
+    private static final double SHORTEST = 2;
+
     private static final double LENGTH_COST = 0.35;
     private static final int DIRECTIONS = 24;
     /** From this sine or cosine on [1 / it], a label hangs by its end and not by its middle: 42 degrees off the axis. */
@@ -90,7 +93,11 @@ public final class Spots {
 
     private static Spot joined(Box symbol, Box label, Spot.Anchor end) {
         Spot.Leader leader = Spot.Leader.between(symbol, end);
-        return new Spot(label, LEADER_COST + LENGTH_COST * leader.length(), Optional.of(symbol), Optional.of(leader));
+        return new Spot(
+                label,
+                LEADER_COST + LENGTH_COST * leader.length(),
+                Optional.of(symbol),
+                Optional.of(leader).filter(line -> line.length() > SHORTEST));
     }
 
     private static double toSide(double part) {

@@ -7,6 +7,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -26,6 +27,8 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
+import org.apache.batik.ext.awt.g2d.TransformStackElement;
+import org.apache.batik.ext.awt.g2d.TransformType;
 import org.apache.batik.svggen.CachedImageHandlerBase64Encoder;
 import org.apache.batik.svggen.DOMGroupManager;
 import org.apache.batik.svggen.DOMTreeManager;
@@ -96,7 +99,7 @@ final class SvgFile {
         }
     }
 
-    /** Writes which part of the page an element is of. */
+    /** Writes which part of the page an element is of, and by how much it is enlarged to more digits than where it is. */
     private static final class Parts extends DOMGroupManager {
         Parts(GraphicContext gc, DOMTreeManager tree) {
             super(gc, tree);
@@ -110,6 +113,37 @@ final class SvgFile {
             }
             super.addElement(element, method);
         }
+
+        @Override
+        protected void setTransform(Element element, TransformStackElement[] stack) {
+            AffineTransform all = new AffineTransform();
+            for (TransformStackElement each : stack) {
+                all.concatenate(transform(each.getType(), each.getTransformParameters()));
+            }
+            if (!all.isIdentity()) {
+                element.setAttribute(
+                        "transform",
+                        String.format(
+                                Locale.ROOT,
+                                "matrix(%.6f,%.6f,%.6f,%.6f,%.2f,%.2f)",
+                                all.getScaleX(),
+                                all.getShearY(),
+                                all.getShearX(),
+                                all.getScaleY(),
+                                all.getTranslateX(),
+                                all.getTranslateY()));
+            }
+        }
+    }
+
+    private static AffineTransform transform(TransformType type, double[] n) {
+        return switch (type.toInt()) {
+            case TransformType.TRANSFORM_TRANSLATE -> AffineTransform.getTranslateInstance(n[0], n[1]);
+            case TransformType.TRANSFORM_ROTATE -> AffineTransform.getRotateInstance(n[0]);
+            case TransformType.TRANSFORM_SCALE -> AffineTransform.getScaleInstance(n[0], n[1]);
+            case TransformType.TRANSFORM_SHEAR -> AffineTransform.getShearInstance(n[0], n[1]);
+            default -> new AffineTransform(n);
+        };
     }
 
     /** Tells weight and slope of a font, which a font read from a file keeps in its name alone. */
