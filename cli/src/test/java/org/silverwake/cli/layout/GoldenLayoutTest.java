@@ -24,15 +24,16 @@ import org.silverwake.cli.sheet.PrintedSheets;
 import org.silverwake.geo.map.MapFormat;
 
 /**
- * Our own earlier layout of the demo's maps, judged by eye when it was written: says whether the layout moved, not whether it is good. Written anew by
+ * Our own earlier layout of the demo's maps, judged by eye when it was written: says whether the layout moved, not whether it is
+ * good. Written anew by
  * {@code mvn -pl cli -am test -Dtest=GoldenLayoutTest -Dsurefire.failIfNoSpecifiedTests=false -Dsilverwake.rewrite=true}.
  */
 class GoldenLayoutTest {
     private static final Path GOLDENS = Path.of("src", "test", "resources", "layout");
-    private static final String HEAD =
-            "# PINNED: how this page was laid out when somebody last looked at it [mm: left top width height]."
-                    + " To judge anew: draw it (silverwake run scenarios/lantern --formats png --sheets png), look at it at full size in color and"
-                    + " in gray, then write this file by GoldenLayoutTest with -Dsilverwake.rewrite=true.";
+    private static final String HEAD = "# PINNED: how this page was laid out when somebody last looked at it"
+            + " [mm: left top width height]."
+            + " To judge anew: draw it (silverwake run scenarios/lantern --formats png --sheets png), look at it at full size in color and"
+            + " in gray, then write this file by GoldenLayoutTest with -Dsilverwake.rewrite=true.";
 
     /** PINNED: one step of the rounding [mm]; letters may be measured a hair differently elsewhere. */
     private static final double HALF_MILLIMETER = 0.5;

@@ -13,7 +13,10 @@ import org.silverwake.cli.layout.Drawn;
 import org.silverwake.cli.layout.Overlaps;
 import org.silverwake.cli.layout.SvgPage;
 
-/** The analyst's maps and the printed sheets of real rivers: nothing lies on what it must not. Sites and places are invented, or lie where the files say. */
+/**
+ * The analyst's maps and the printed sheets of real rivers: nothing lies on what it must not. Sites and places are invented, or lie where
+ * the files say.
+ */
 class MapLayoutIT {
     @TempDir
     private Path folder;

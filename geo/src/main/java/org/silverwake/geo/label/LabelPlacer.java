@@ -16,7 +16,7 @@ import java.util.List;
  */
 public final class LabelPlacer {
     private static final double MARGIN = 1;
-    /** Of each point of line under a label: a name across a river is as bad as one at the end of a leader 40 long. Chosen by looking at maps. */
+    /** Of each point of line under a label: a name across a river is about as bad as a leader 30 long. Chosen by looking at maps. */
     private static final double LINE_COST = 1.5;
     /** So near a symbol a name seems to be its own. */
     private static final double NEAR = 6;

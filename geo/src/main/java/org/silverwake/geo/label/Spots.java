@@ -18,6 +18,9 @@ public final class Spots {
     private static final double SHORTEST = 2;
 
     private static final double LENGTH_COST = 0.35;
+    /** From this length on a leader costs twice as much for each point. */
+    private static final double LONG = 25;
+
     private static final int DIRECTIONS = 24;
     /** From this sine or cosine on [1 / it], a label hangs by its end and not by its middle: 42 degrees off the axis. */
     private static final double SLANT = 1.5;
@@ -93,11 +96,8 @@ public final class Spots {
 
     private static Spot joined(Box symbol, Box label, Spot.Anchor end) {
         Spot.Leader leader = Spot.Leader.between(symbol, end);
-        return new Spot(
-                label,
-                LEADER_COST + LENGTH_COST * leader.length(),
-                Optional.of(symbol),
-                Optional.of(leader).filter(line -> line.length() > SHORTEST));
+        double cost = LEADER_COST + LENGTH_COST * (leader.length() + Math.max(0, leader.length() - LONG));
+        return new Spot(label, cost, Optional.of(symbol), Optional.of(leader).filter(line -> line.length() > SHORTEST));
     }
 
     private static double toSide(double part) {
