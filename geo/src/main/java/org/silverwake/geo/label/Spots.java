@@ -10,9 +10,21 @@ import java.util.Optional;
 /** Makes the places where a label could go. Page units, y down. */
 public final class Spots {
     private static final double GAP = 2.5;
-    private static final double[] RINGS = {14, 30, 50, 75};
-    private static final double RING_COST = 8;
+    private static final double[] RINGS = {10, 18, 28, 40, 56, 75};
+    /** Of having a leader at all, and of each point of its length. Chosen by looking at maps. */
+    private static final double LEADER_COST = 5;
+
+    /** Shorter leaders are not drawn: the name stands beside its symbol. */
+    private static final double SHORTEST = 2;
+
+    private static final double LENGTH_COST = 0.35;
+    /** From this length on a leader costs twice as much for each point. */
+    private static final double LONG = 25;
+
     private static final int DIRECTIONS = 24;
+    /** From this sine or cosine on [1 / it], a label hangs by its end and not by its middle: 42 degrees off the axis. */
+    private static final double SLANT = 1.5;
+
     /** How far a line may bend under its name, as a share of the name's height. */
     private static final double MAX_SAG = 1.6;
     /** Least share of its length that a line under a name must cover as the crow flies. */
@@ -20,15 +32,21 @@ public final class Spots {
 
     private Spots() {}
 
-    /**
-     * Around a point: right, left, above, below and the corners close to it, then four rings farther out with a leader.
-     *
-     * @param radius half the size of the symbol
-     */
+    /** Around a point whose symbol has the same size both ways, half of it {@code radius}. */
     public static List<Spot> around(double x, double y, double radius, double width, double height) {
+        return around(new Box(x, y, radius, radius, 0), width, height);
+    }
+
+    /**
+     * Around an upright symbol: right, left, above, below and the corners close to it, then rings farther out with a leader from its
+     * edge.
+     */
+    public static List<Spot> around(Box symbol, double width, double height) {
         List<Spot> spots = new ArrayList<>();
-        double dx = radius + GAP + width / 2;
-        double dy = radius + GAP + height / 2;
+        double x = symbol.x();
+        double y = symbol.y();
+        double dx = symbol.halfWidth() + GAP + width / 2;
+        double dy = symbol.halfHeight() + GAP + height / 2;
         double[][] close = {
             {dx, 0, 0},
             {-dx, 0, 2},
@@ -44,21 +62,46 @@ public final class Spots {
             {-width / 4, dy, 4}
         };
         for (double[] place : close) {
-            spots.add(new Spot(
-                    new Box(x + place[0], y + place[1], width / 2, height / 2, 0), place[2], Optional.empty()));
+            Box box = new Box(x + place[0], y + place[1], width / 2, height / 2, 0);
+            spots.add(new Spot(box, place[2], Optional.of(symbol), Optional.empty()));
         }
-        for (int ring = 0; ring < RINGS.length; ring++) {
+        for (double ring : RINGS) {
             for (int k = 0; k < DIRECTIONS; k++) {
-                double angle = 2 * Math.PI * k / DIRECTIONS;
-                double left = x + Math.cos(angle) * (dx + RINGS[ring]);
-                double top = y + Math.sin(angle) * (dy + RINGS[ring]);
-                spots.add(new Spot(
-                        new Box(left, top, width / 2, height / 2, 0),
-                        RING_COST * (ring + 1),
-                        Optional.of(new Spot.Anchor(x, y))));
+                double direction = 2 * Math.PI * k / DIRECTIONS;
+                spots.add(hung(symbol, direction, ring, width, height));
+                spots.add(around(symbol, direction, ring, width, height));
             }
         }
         return spots;
+    }
+
+    /** With the nearest corner or side of the label at the end of a leader of about a length. */
+    private static Spot hung(Box symbol, double direction, double length, double width, double height) {
+        double right = Math.cos(direction);
+        double down = Math.sin(direction);
+        Spot.Anchor end = new Spot.Anchor(
+                symbol.x() + right * (symbol.halfWidth() + length), symbol.y() + down * (symbol.halfHeight() + length));
+        double x = end.x() + toSide(right) * width / 2;
+        double y = end.y() + toSide(down) * height / 2;
+        return joined(symbol, new Box(x, y, width / 2, height / 2, 0), end);
+    }
+
+    /** With its middle on an oval around the symbol, the leader to its nearest point. */
+    private static Spot around(Box symbol, double direction, double length, double width, double height) {
+        double x = symbol.x() + Math.cos(direction) * (symbol.halfWidth() + GAP + length + width / 2);
+        double y = symbol.y() + Math.sin(direction) * (symbol.halfHeight() + GAP + length + height / 2);
+        Box box = new Box(x, y, width / 2, height / 2, 0);
+        return joined(symbol, box, box.nearest(new Spot.Anchor(symbol.x(), symbol.y())));
+    }
+
+    private static Spot joined(Box symbol, Box label, Spot.Anchor end) {
+        Spot.Leader leader = Spot.Leader.between(symbol, end);
+        double cost = LEADER_COST + LENGTH_COST * (leader.length() + Math.max(0, leader.length() - LONG));
+        return new Spot(label, cost, Optional.of(symbol), Optional.of(leader).filter(line -> line.length() > SHORTEST));
+    }
+
+    private static double toSide(double part) {
+        return Math.max(-1, Math.min(1, SLANT * part));
     }
 
     /**
@@ -121,7 +164,7 @@ public final class Spots {
         double clear = halfStroke + GAP + height / 2;
         for (double side : new double[] {low - clear, high + clear}) {
             Box box = new Box(midX - side * uy, midY + side * ux, width / 2, height / 2, upright);
-            spots.add(new Spot(box, cost, Optional.empty()));
+            spots.add(new Spot(box, cost));
         }
     }
 

@@ -98,7 +98,7 @@ final class BackdropNames {
         boolean upright = layer.look().kind() == BackdropLayer.Kind.SETTLEMENTS;
         Font font = upright ? Fonts.regular(SIZE) : Fonts.oblique(SIZE);
         Rectangle2D box = font.getStringBounds(name, PAPER);
-        List<Spot> spots = spots(shapes, box.getWidth(), SIZE);
+        List<Spot> spots = spots(shapes, box.getWidth(), LabelInk.height(font, name));
         if (!spots.isEmpty()) {
             ink.addQuiet(name, font, look.ink(), priority, spots);
         }
@@ -119,11 +119,11 @@ final class BackdropNames {
         Point at = largest.getInteriorPoint();
         List<Spot> spots = new ArrayList<>();
         if (dimension == 2) {
-            spots.add(new Spot(new Box(at.getX(), at.getY(), width / 2, height / 2, 0), 0, Optional.empty()));
+            spots.add(new Spot(new Box(at.getX(), at.getY(), width / 2, height / 2, 0), 0));
         }
         for (Spot spot : Spots.around(at.getX(), at.getY(), SYMBOL_RADIUS, width, height)) {
             if (spot.leader().isEmpty()) {
-                spots.add(new Spot(spot.box(), OFF_MIDDLE + spot.cost(), Optional.empty()));
+                spots.add(new Spot(spot.box(), OFF_MIDDLE + spot.cost()));
             }
         }
         return spots;

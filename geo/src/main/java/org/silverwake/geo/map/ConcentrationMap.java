@@ -64,26 +64,29 @@ public final class ConcentrationMap {
     static int paint(Graphics2D g, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Page page = page(g, sheet);
         MapFrame frame = frame(page, map, sheet);
-        int dropped = paintMap(g, frame, map, sheet, own);
+        int[] left = new int[1];
+        Part.draw(g, "map", () -> left[0] = paintMap(g, frame, map, sheet, own));
+        int dropped = left[0];
         new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;
         if (cautionsBelow) {
-            Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE));
+            Part.draw(g, "cautions", () -> Panel.draw(g, below, panel -> cautions(panel, sheet, LARGE)));
         }
-        Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped));
+        Part.draw(
+                g,
+                "legend",
+                () -> Panel.draw(g, page.panel(), panel -> fill(panel, sheet, own, frame, !cautionsBelow, dropped)));
         return dropped;
     }
 
     /** The page with its heading. */
     static Page page(Graphics2D g, MapSheet sheet) {
         Page page = new Page(g, sheet.basis().paper());
-        page.heading(
-                sheet.basis().title(),
-                sheet.subtitle(),
-                sheet.basis().notForPosting()
-                        ? Optional.of(sheet.basis().words().notForPosting())
-                        : Optional.empty());
+        Optional<String> band = sheet.basis().notForPosting()
+                ? Optional.of(sheet.basis().words().notForPosting())
+                : Optional.empty();
+        Part.draw(g, "heading", () -> page.heading(sheet.basis().title(), sheet.subtitle(), band));
         return page;
     }
 
@@ -132,7 +135,7 @@ public final class ConcentrationMap {
             if (sheet.basis().ground().isDrawn()) {
                 painter.paint(reaches, MapStyles.casings(sheet.classes(), factor));
             }
-            painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor));
+            Part.draw(g, "reach", () -> painter.paint(reaches, MapStyles.reaches(sheet.classes(), factor)));
             painter.paint(reaches, MapStyles.marks(factor));
         }
         painter.paint(MapFeatures.flow(map), MapStyles.flow(arrowGap(map, frame)));

@@ -14,8 +14,11 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.geotools.api.style.LinePlacement;
 import org.geotools.api.style.TextSymbolizer;
@@ -34,7 +37,13 @@ final class LabelInk {
     private static final FontRenderContext PAPER = new FontRenderContext(null, true, true);
     private static final double SYMBOL_RADIUS = 7;
     private static final double HALF_STROKE = 3;
+    /** Kept free of names along the frame. */
+    private static final double RIM = 2;
+
     private static final double QUIET_HALO = 1.3;
+    /** From the middle of a label down to its base line, in sizes: half of the 0.73 that capitals of DejaVu Sans are high. */
+    private static final double BASE = 0.36;
+
     private static final Color LEADER = new Color(0x40, 0x40, 0x40);
 
     private record Text(String words, boolean uncounted, Font font, Color fill, Color halo, double haloRadius) {}
@@ -42,18 +51,41 @@ final class LabelInk {
     private final LabelPlacer placer;
     private final List<Text> texts = new ArrayList<>();
     private final List<LabelRequest> requests = new ArrayList<>();
+    private final Set<Object> avoided = Collections.newSetFromMap(new IdentityHashMap<>());
+    private Object symbolOf;
+    private Rectangle2D lastSymbol;
 
     LabelInk(Rectangle2D view) {
-        placer = new LabelPlacer(Box.upright(view.getX(), view.getY(), view.getWidth(), view.getHeight()));
+        placer = new LabelPlacer(box(view).grown(-RIM));
     }
 
     void keepClear(double x, double y, double size) {
         placer.keepClear(new Box(x, y, size / 2, size / 2, 0));
     }
 
-    void avoid(PageLine line) {
-        for (int k = 1; k < line.size(); k++) {
-            placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
+    /** The symbol of a feature, which its name stands beside. */
+    void keepClear(Rectangle2D symbol, Object feature) {
+        placer.keepClear(box(symbol));
+        symbolOf = feature;
+        lastSymbol = symbol;
+    }
+
+    private static Box box(Rectangle2D room) {
+        return Box.upright(room.getX(), room.getY(), room.getWidth(), room.getHeight());
+    }
+
+    /** Lines that names had better not cover; once for each feature, however often it is drawn. */
+    void avoid(Geometry lines, Object feature) {
+        if (!avoided.add(feature)) {
+            return;
+        }
+        for (int part = 0; part < lines.getNumGeometries(); part++) {
+            if (lines.getGeometryN(part) instanceof LineString path && !path.isEmpty()) {
+                PageLine line = PageLine.of(path);
+                for (int k = 1; k < line.size(); k++) {
+                    placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
+                }
+            }
         }
     }
 
@@ -64,11 +96,11 @@ final class LabelInk {
         }
         Font font = StyleValues.font(symbolizer.getFont(), feature);
         Rectangle2D box = font.getStringBounds(words, PAPER);
-        double height = font.getSize2D();
+        double height = height(font, words);
         boolean ofLine = symbolizer.getLabelPlacement() instanceof LinePlacement && page instanceof LineString;
         List<Spot> spots = ofLine
                 ? along(PageLine.of((LineString) page), box.getWidth(), height)
-                : around(page.getInteriorPoint(), box.getWidth(), height);
+                : Spots.around(symbol(feature, page), box.getWidth(), height);
         boolean hasHalo = symbolizer.getHalo() != null;
         texts.add(new Text(
                 words,
@@ -86,12 +118,24 @@ final class LabelInk {
         requests.add(new LabelRequest(priority, spots));
     }
 
+    /** Of the box around the middle that holds all letters, with accents and what hangs below the line. */
+    static double height(Font font, String words) {
+        Rectangle2D letters = font.createGlyphVector(PAPER, words).getVisualBounds();
+        double base = BASE * font.getSize2D();
+        return Math.max(font.getSize2D(), 2 * Math.max(-letters.getMinY() - base, letters.getMaxY() + base));
+    }
+
     private static List<Spot> along(PageLine line, double width, double height) {
         return Spots.along(line.xs(), line.ys(), HALF_STROKE, width, height);
     }
 
-    private static List<Spot> around(Point at, double width, double height) {
-        return Spots.around(at.getX(), at.getY(), SYMBOL_RADIUS, width, height);
+    /** The symbol just drawn for a feature; room for one where there is none. */
+    private Box symbol(Object feature, Geometry page) {
+        if (feature == symbolOf && lastSymbol != null) {
+            return box(lastSymbol);
+        }
+        Point at = page.getInteriorPoint();
+        return new Box(at.getX(), at.getY(), SYMBOL_RADIUS, SYMBOL_RADIUS, 0);
     }
 
     /** Draws what finds room; how many names of points do not. */
@@ -100,7 +144,8 @@ final class LabelInk {
         for (int k = 0; k < texts.size(); k++) {
             Optional<Spot> spot = layout.spots().get(k);
             if (spot.isPresent() && spot.get().leader().isPresent()) {
-                paintLeader(g, spot.get().box(), spot.get().leader().get());
+                Spot at = spot.get();
+                Part.draw(g, "leader", () -> paintLeader(g, at));
             }
         }
         for (int k = 0; k < texts.size(); k++) {
@@ -114,13 +159,9 @@ final class LabelInk {
                 .count();
     }
 
-    private static void paintLeader(Graphics2D g, Box box, Spot.Anchor from) {
-        Spot.Anchor edge = box.nearest(from);
-        double x = edge.x();
-        double y = edge.y();
-        double length = Math.hypot(x - from.x(), y - from.y());
-        double share = Math.min(1, SYMBOL_RADIUS / length);
-        Line2D line = new Line2D.Double(from.x() + share * (x - from.x()), from.y() + share * (y - from.y()), x, y);
+    private static void paintLeader(Graphics2D g, Spot spot) {
+        Spot.Leader leader = spot.leader().orElseThrow();
+        Line2D line = new Line2D.Double(leader.fromX(), leader.fromY(), leader.toX(), leader.toY());
         g.setColor(Color.WHITE);
         g.setStroke(new BasicStroke(2.2f));
         g.draw(line);
@@ -134,16 +175,19 @@ final class LabelInk {
         Rectangle2D bounds = glyphs.getLogicalBounds();
         AffineTransform to = AffineTransform.getTranslateInstance(box.x(), box.y());
         to.rotate(box.angle());
-        // capitals reach 0.73 of the size above the base line in DejaVu Sans: half of that centers the text
-        to.translate(-bounds.getWidth() / 2, 0.36 * text.font().getSize2D());
+        to.translate(-bounds.getWidth() / 2, BASE * text.font().getSize2D());
         Shape outline = to.createTransformedShape(glyphs.getOutline());
         if (text.haloRadius() > 0) {
             g.setColor(text.halo());
             g.setStroke(
                     new BasicStroke((float) (2 * text.haloRadius()), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-            g.draw(outline);
+            Part.draw(g, "halo", () -> g.draw(outline));
         }
         g.setColor(text.fill());
+        Part.draw(g, "label", () -> paintLetters(g, text, to, outline));
+    }
+
+    private static void paintLetters(Graphics2D g, Text text, AffineTransform to, Shape outline) {
         if (Picture.keepsLetters(g)) {
             AffineTransform old = g.getTransform();
             g.transform(to);

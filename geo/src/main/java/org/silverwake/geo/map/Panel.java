@@ -22,8 +22,11 @@ final class Panel {
     private static final double SWATCH = 48;
     private static final double SAMPLE_ROW = 14;
     private static final double SAMPLE_WIDTH = 24;
-    /** For the widest point symbol with its edge; symbols keep their size when texts shrink. */
+    /** For the widest point symbol with its edge. */
     private static final double SYMBOL_ROOM = 22;
+
+    /** A row that is lower has smaller symbols [points]. */
+    private static final double SYMBOL_ROW = 14;
 
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final Color INK = Color.decode(MapStyles.INK);
@@ -135,12 +138,21 @@ final class Panel {
         for (int k = 0; k < texts.size(); k++) {
             double x = room.getX() + k % 2 * half;
             double middle = y + k / 2 * height + height / 2;
-            paint(List.of(symbolizers.get(k)), SHAPES.createPoint(new Coordinate(SYMBOL_ROOM / 2, 0)), x, middle);
+            symbol(symbolizers.get(k), x + SYMBOL_ROOM / 2, middle, Math.min(1, height / SYMBOL_ROW));
             g.setColor(INK);
             var font = Prose.fitting(texts.get(k), Fonts.regular(size * scale), half - SYMBOL_ROOM - 4);
             Prose.draw(g, texts.get(k), font, x + SYMBOL_ROOM + 2, middle - 0.6 * font.getSize2D(), half);
         }
         y += (texts.size() + 1) / 2 * height + 2 * scale;
+    }
+
+    /** A point symbol, smaller where its row is low. */
+    private void symbol(Symbolizer symbolizer, double x, double y, double size) {
+        Graphics2D there = (Graphics2D) g.create();
+        there.translate(x, y);
+        there.scale(size, size);
+        new SymbolPainter(there, new LabelInk(room)).paint(symbolizer, null, SHAPES.createPoint(new Coordinate(0, 0)));
+        there.dispose();
     }
 
     /** Samples of what lies under the map and their texts, two to a row. */

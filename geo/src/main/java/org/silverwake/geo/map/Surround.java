@@ -38,8 +38,12 @@ final class Surround {
     void paint(MapWords words, Ground ground) {
         g.setColor(INK);
         g.setStroke(new BasicStroke(1));
-        g.draw(view);
-        ticks();
+        Part.draw(g, "frame", () -> g.draw(view));
+        Part.draw(g, "degrees", this::ticks);
+        Part.draw(g, "scale", () -> scale(words, ground));
+    }
+
+    private void scale(MapWords words, Ground ground) {
         double y = view.getMaxY() + 16;
         northArrow(g, view.getX() + 10, y, words.north());
         double end = scaleBar(view.getX() + 34, y + 14);

@@ -7,6 +7,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -25,7 +26,12 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.ext.awt.g2d.GraphicContext;
+import org.apache.batik.ext.awt.g2d.TransformStackElement;
+import org.apache.batik.ext.awt.g2d.TransformType;
 import org.apache.batik.svggen.CachedImageHandlerBase64Encoder;
+import org.apache.batik.svggen.DOMGroupManager;
+import org.apache.batik.svggen.DOMTreeManager;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
@@ -93,14 +99,69 @@ final class SvgFile {
         }
     }
 
+    /** Writes which part of the page an element is of, and by how much it is enlarged to more digits than where it is. */
+    private static final class Parts extends DOMGroupManager {
+        Parts(GraphicContext gc, DOMTreeManager tree) {
+            super(gc, tree);
+        }
+
+        @Override
+        public void addElement(Element element, short method) {
+            String part = Part.in(gc.getRenderingHints());
+            if (!part.isEmpty()) {
+                element.setAttribute("class", part);
+            }
+            super.addElement(element, method);
+        }
+
+        @Override
+        protected void setTransform(Element element, TransformStackElement[] stack) {
+            AffineTransform all = new AffineTransform();
+            for (TransformStackElement each : stack) {
+                all.concatenate(transform(each.getType(), each.getTransformParameters()));
+            }
+            if (!all.isIdentity()) {
+                element.setAttribute(
+                        "transform",
+                        String.format(
+                                Locale.ROOT,
+                                "matrix(%.6f,%.6f,%.6f,%.6f,%.2f,%.2f)",
+                                all.getScaleX(),
+                                all.getShearY(),
+                                all.getShearX(),
+                                all.getScaleY(),
+                                all.getTranslateX(),
+                                all.getTranslateY()));
+            }
+        }
+    }
+
+    private static AffineTransform transform(TransformType type, double[] n) {
+        return switch (type.toInt()) {
+            case TransformType.TRANSFORM_TRANSLATE -> AffineTransform.getTranslateInstance(n[0], n[1]);
+            case TransformType.TRANSFORM_ROTATE -> AffineTransform.getRotateInstance(n[0]);
+            case TransformType.TRANSFORM_SCALE -> AffineTransform.getScaleInstance(n[0], n[1]);
+            case TransformType.TRANSFORM_SHEAR -> AffineTransform.getShearInstance(n[0], n[1]);
+            default -> new AffineTransform(n);
+        };
+    }
+
     /** Tells weight and slope of a font, which a font read from a file keeps in its name alone. */
     private static final class Pen extends SVGGraphics2D {
         Pen(SVGGeneratorContext context) {
             super(context, false);
+            tellParts();
         }
 
         private Pen(Pen other) {
             super(other);
+            tellParts();
+        }
+
+        private void tellParts() {
+            domTreeManager.removeGroupManager(domGroupManager);
+            setDOMGroupManager(new Parts(gc, domTreeManager));
+            domTreeManager.addGroupManager(domGroupManager);
         }
 
         @Override

@@ -39,6 +39,11 @@ final class SymbolPainter {
     }
 
     void paint(Symbolizer symbolizer, Object feature, Geometry page) {
+        if (symbolizer instanceof LineSymbolizer line
+                && line.getStroke() != null
+                && line.getStroke().getGraphicStroke() == null) {
+            labels.avoid(page, feature);
+        }
         for (int k = 0; k < page.getNumGeometries(); k++) {
             Geometry part = page.getGeometryN(k);
             if (part.isEmpty()) {
@@ -58,8 +63,8 @@ final class SymbolPainter {
                 Displacement off = point.getGraphic().getDisplacement();
                 double x = at.getX() + (off == null ? 0 : StyleValues.number(off.getDisplacementX(), feature, 0));
                 double y = at.getY() - (off == null ? 0 : StyleValues.number(off.getDisplacementY(), feature, 0));
-                paintMarks(point.getGraphic(), feature, x, y, size, angle);
-                labels.keepClear(x, y, size);
+                Part.draw(g, "symbol", () -> paintMarks(point.getGraphic(), feature, x, y, size, angle));
+                labels.keepClear(bounds(point.getGraphic(), feature, x, y, size, angle), feature);
             } else if (symbolizer instanceof TextSymbolizer text) {
                 labels.add(text, feature, part);
             }
@@ -80,7 +85,6 @@ final class SymbolPainter {
             g.setStroke(StyleValues.stroke(stroke, feature));
             g.draw(line.path());
         }
-        labels.avoid(line);
     }
 
     private Rectangle2D visible() {
@@ -112,6 +116,27 @@ final class SymbolPainter {
                 paintShape(Marks.at(name, x, y, size, angle), mark.getFill(), mark.getStroke(), feature);
             }
         }
+    }
+
+    /** What the marks of a symbol cover, half of their edges included. */
+    private static Rectangle2D bounds(Graphic graphic, Object feature, double x, double y, double size, double angle) {
+        Rectangle2D bounds = null;
+        for (GraphicalSymbol symbol : graphic.graphicalSymbols()) {
+            if (symbol instanceof Mark mark) {
+                String name = StyleValues.text(mark.getWellKnownName(), feature, "square");
+                double edge = mark.getStroke() == null
+                        ? 0
+                        : StyleValues.number(mark.getStroke().getWidth(), feature, 1) / 2;
+                Rectangle2D shape = Marks.at(name, x, y, size, angle).getBounds2D();
+                shape.setFrame(
+                        shape.getX() - edge,
+                        shape.getY() - edge,
+                        shape.getWidth() + 2 * edge,
+                        shape.getHeight() + 2 * edge);
+                bounds = bounds == null ? shape : bounds.createUnion(shape);
+            }
+        }
+        return bounds == null ? new Rectangle2D.Double(x - size / 2, y - size / 2, size, size) : bounds;
     }
 
     private void paintShape(Shape shape, Fill fill, Stroke stroke, Object feature) {

@@ -42,6 +42,9 @@ record WallLayout(
     /** Least room for the words below low maps, as a share of what they take at their full size. Chosen. */
     private static final double LEAST_WORDS = 0.7;
 
+    /** Least room for the key of a sheet that lies, as a share of what it takes at its full size; then the legend shrinks. Chosen. */
+    private static final double LEAST_KEY = 0.5;
+
     /** The same where a profile is drawn. Chosen. */
     private static final double WITH_STRIP = 0.8;
 
@@ -110,13 +113,15 @@ record WallLayout(
         double scale = hasMaps ? SCALE : 0;
         double middle = people - (heights.people > 0 ? GAP / 2 : 0);
         double mapEnd = middle - scale - heights.strip;
-        double key = from + heights.legend + GAP / 2;
+        double room = end - from - GAP / 2;
+        double legend = Math.min(heights.legend, room - LEAST_KEY * heights.key);
+        double key = from + legend + GAP / 2;
         return new WallLayout(
                 head,
                 box(MARGIN, from, mapWide, mapEnd - from),
                 box(MARGIN, mapEnd, mapWide, scale),
                 box(MARGIN, middle - heights.strip, mapWide, heights.strip),
-                box(right, from, column, heights.legend),
+                box(right, from, column, legend),
                 box(right, key, column, end - key),
                 box(MARGIN, people, mapWide, heights.people),
                 box(MARGIN, sources, wide, heights.sources),

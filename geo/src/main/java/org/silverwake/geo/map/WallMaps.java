@@ -100,12 +100,21 @@ final class WallMaps {
             if (!figure.caption().isEmpty()) {
                 g.setColor(INK);
                 Font font = Prose.fitting(figure.caption(), Fonts.bold(CAPTION), view.getWidth());
-                Prose.draw(g, figure.caption(), font, view.getX(), view.getY() - captionHeight, 2 * view.getWidth());
+                Part.draw(
+                        g,
+                        "caption",
+                        () -> Prose.draw(
+                                g,
+                                figure.caption(),
+                                font,
+                                view.getX(),
+                                view.getY() - captionHeight,
+                                2 * view.getWidth()));
             }
             dropped += paint(g, figure, view, enlarged);
             g.setColor(INK);
             g.setStroke(new BasicStroke(1));
-            g.draw(view);
+            Part.draw(g, "frame", () -> g.draw(view));
         }
         return dropped;
     }
@@ -153,19 +162,20 @@ final class WallMaps {
         var reaches = MapFeatures.reaches(map, figure.reaches());
         new BackdropPainter(frame, sheet.ground().under()).paint(g);
         mark(g, frame.view());
-        painter.paint(MapFeatures.areas(sheet.ground().areas()), MapStyles.areas());
+        Part.draw(
+                g, "area", () -> painter.paint(MapFeatures.areas(sheet.ground().areas()), MapStyles.areas()));
         painter.paint(MapFeatures.waters(sheet.ground().waters(), figure.reaches()), MapStyles.waters(classes));
         if (sheet.ground().under().isDrawn()) {
             painter.paint(reaches, MapStyles.casings(classes, factor));
         }
-        painter.paint(reaches, MapStyles.reaches(classes, factor));
+        Part.draw(g, "reach", () -> painter.paint(reaches, MapStyles.reaches(classes, factor)));
         painter.paint(reaches, MapStyles.marks(factor));
         painter.paint(MapFeatures.flow(map), MapStyles.flow(ConcentrationMap.arrowGap(map, frame)));
         painter.paint(MapFeatures.points(figure.points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
         corner(frame, enlarged).ifPresent(room -> {
             painter.labels().keepClear(room.getCenterX(), room.getCenterY(), room.getWidth() + 4);
-            locator(g, room, enlarged);
+            Part.draw(g, "locator", () -> locator(g, room, enlarged));
         });
         int dropped = painter.paintLabels();
         g.dispose();

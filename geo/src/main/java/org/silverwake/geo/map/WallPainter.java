@@ -118,32 +118,31 @@ public final class WallPainter {
     private int paint(Graphics2D g) {
         g.scale(sheet.paper().width() / width, sheet.paper().height() / height);
         WallLayout layout = layout();
-        bands(g);
-        head(g, layout.head());
-        int dropped = 0;
+        Part.draw(g, "bands", () -> bands(g));
+        Part.draw(g, "heading", () -> head(g, layout.head()));
+        int[] dropped = new int[1];
         if (sheet.bars().isPresent()) {
             WallBars bars = new WallBars(sheet.bars().get());
-            bars.paint(g, layout.figure());
             double below = Panel.height(layout.legend().getWidth(), this::answers);
-            bars.key(g, layout.legend(), below);
+            Part.draw(g, "bars", () -> bars.paint(g, layout.figure()));
+            Part.draw(g, "legend", () -> bars.key(g, layout.legend(), below));
         } else if (!sheet.hasMaps()) {
-            strips(g, layout.figure());
+            Part.draw(g, "strip", () -> strips(g, layout.figure()));
         } else {
             WallMaps maps = new WallMaps(map, sheet, layout.figure());
-            dropped = maps.paint(g);
-            maps.scale(g, layout.scale());
+            Part.draw(g, "map", () -> dropped[0] = maps.paint(g));
+            Part.draw(g, "scale", () -> maps.scale(g, layout.scale()));
         }
         if (layout.strip().getHeight() > 0) {
-            WallStrip.of(sheet.strips()).get(0).paint(g, layout.strip());
+            Part.draw(g, "strip", () -> WallStrip.of(sheet.strips()).get(0).paint(g, layout.strip()));
         }
-        int lost = dropped;
-        Panel.draw(g, layout.legend(), this::answers);
-        Panel.draw(g, layout.key(), panel -> key(panel, lost));
-        people(g, layout.people());
-        Panel.draw(g, layout.sources(), this::sources);
-        cautions(g, layout.cautions());
-        foot(g, layout.foot());
-        return dropped;
+        Part.draw(g, "legend", () -> Panel.draw(g, layout.legend(), this::answers));
+        Part.draw(g, "key", () -> Panel.draw(g, layout.key(), panel -> key(panel, dropped[0])));
+        Part.draw(g, "people", () -> people(g, layout.people()));
+        Part.draw(g, "sources", () -> Panel.draw(g, layout.sources(), this::sources));
+        Part.draw(g, "cautions", () -> cautions(g, layout.cautions()));
+        Part.draw(g, "foot", () -> foot(g, layout.foot()));
+        return dropped[0];
     }
 
     /** Below each other, of one height. */

@@ -94,7 +94,7 @@ class LabelPlacerTest {
     /** The check of overlaps itself sees overlaps. */
     @Test
     void overlapsAreCounted() {
-        Spot spot = new Spot(Box.upright(0, 0, 10, 10), 0, Optional.empty());
+        Spot spot = new Spot(Box.upright(0, 0, 10, 10), 0);
         LabelLayout layout = new LabelLayout(List.of(Optional.of(spot), Optional.of(spot), Optional.empty()));
         assertThat(layout.overlaps(List.of(Box.upright(5, 5, 1, 1)))).isEqualTo(3);
         assertThat(layout.dropped()).isEqualTo(1);
@@ -103,7 +103,7 @@ class LabelPlacerTest {
     @Test
     void lowPriorityGivesWay() {
         LabelPlacer placer = new LabelPlacer(Box.upright(0, 0, 60, 14));
-        List<Spot> only = List.of(new Spot(Box.upright(5, 2, 50, 10), 0, Optional.empty()));
+        List<Spot> only = List.of(new Spot(Box.upright(5, 2, 50, 10), 0));
         LabelLayout layout = placer.place(List.of(new LabelRequest(2, only), new LabelRequest(1, only)));
         assertThat(layout.spots().get(0)).isEmpty();
         assertThat(layout.spots().get(1)).isPresent();
@@ -112,9 +112,9 @@ class LabelPlacerTest {
     /** Two names on one line read as two: letters 10 high stand at least 10 apart. */
     @Test
     void namesOnOneLineAreParted() {
-        List<Spot> left = List.of(new Spot(Box.upright(5, 5, 50, 10), 0, Optional.empty()));
+        List<Spot> left = List.of(new Spot(Box.upright(5, 5, 50, 10), 0));
         for (double gap : new double[] {3, 9.9, 10.1}) {
-            List<Spot> right = List.of(new Spot(Box.upright(55 + gap, 5, 50, 10), 0, Optional.empty()));
+            List<Spot> right = List.of(new Spot(Box.upright(55 + gap, 5, 50, 10), 0));
             LabelLayout layout =
                     new LabelPlacer(AREA).place(List.of(new LabelRequest(1, left), new LabelRequest(2, right)));
             assertThat(layout.dropped()).as("gap %s", gap).isEqualTo(gap < 10 ? 1 : 0);
@@ -128,6 +128,56 @@ class LabelPlacerTest {
         LabelLayout layout = placer.place(List.of(new LabelRequest(1, Spots.around(100, 100, 4, 60, 12))));
         Box box = layout.spots().get(0).orElseThrow().box();
         assertThat(box.lengthInside(100, 100, 300, 100)).isCloseTo(0, within(ROUNDING));
+    }
+
+    /** The first takes the place that is cheapest for it, the only one of the second, and moves to its next best. */
+    @Test
+    void oneMakesRoomForAnother() {
+        Spot best = new Spot(Box.upright(5, 5, 50, 10), 0);
+        Spot next = new Spot(Box.upright(5, 50, 50, 10), 20);
+        LabelLayout layout = new LabelPlacer(AREA)
+                .place(List.of(new LabelRequest(1, List.of(best, next)), new LabelRequest(2, List.of(best))));
+        assertThat(layout.spots()).containsExactly(Optional.of(next), Optional.of(best));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void leadersRunThroughNoLabelNoForeignSymbolAndNoLeader(long seed) {
+        Random random = new Random(seed);
+        LabelPlacer placer = new LabelPlacer(AREA);
+        List<LabelRequest> requests = new ArrayList<>();
+        for (int k = 0; k < 60; k++) {
+            Box symbol = new Box(20 + random.nextDouble() * 460, 20 + random.nextDouble() * 360, 5, 7, 0);
+            placer.keepClear(symbol);
+            requests.add(new LabelRequest(k % 3, Spots.around(symbol, 30 + random.nextDouble() * 40, 12)));
+        }
+        List<Spot> spots = placer.place(requests).spots().stream()
+                .flatMap(Optional::stream)
+                .toList();
+        List<Spot> led = spots.stream().filter(s -> s.leader().isPresent()).toList();
+        assertThat(led).as("seed %d", seed).hasSizeGreaterThan(5);
+        for (Spot one : led) {
+            Spot.Leader leader = one.leader().orElseThrow();
+            assertThat(placer.obstacles().stream()
+                            .filter(box -> !box.equals(one.symbol().orElseThrow())))
+                    .as("seed %d", seed)
+                    .noneMatch(box -> leader.lengthInside(box) > 0);
+            assertThat(spots.stream().filter(s -> !s.equals(one)))
+                    .as("seed %d", seed)
+                    .noneMatch(s -> leader.lengthInside(s.box()) > 0)
+                    .noneMatch(s -> s.leader().filter(leader::crosses).isPresent());
+        }
+    }
+
+    /** Of two places as good by themselves, the one beside the symbol of another is left. */
+    @Test
+    void aNameKeepsOffTheSymbolsOfOthers() {
+        LabelPlacer placer = new LabelPlacer(AREA);
+        Box symbol = new Box(250, 200, 5, 5, 0);
+        placer.keepClear(symbol);
+        placer.keepClear(new Box(325, 200, 5, 5, 0));
+        LabelLayout layout = placer.place(List.of(new LabelRequest(1, Spots.around(symbol, 60, 12))));
+        assertThat(layout.spots().get(0).orElseThrow().box().x()).isLessThan(250);
     }
 
     /** The name of a straight river runs along it and beside it, never upside down. */
