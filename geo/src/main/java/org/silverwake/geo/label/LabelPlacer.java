@@ -36,7 +36,12 @@ public final class LabelPlacer {
 
     /** A stretch of line that labels had better not cover. */
     public void avoid(double fromX, double fromY, double toX, double toY) {
-        stretches.add(fromX, fromY, toX, toY);
+        avoid(fromX, fromY, toX, toY, 1);
+    }
+
+    /** The same, as bad as so many [-] of it. */
+    public void avoid(double fromX, double fromY, double toX, double toY, int times) {
+        stretches.add(fromX, fromY, toX, toY, times);
     }
 
     /** What no label may cover, so far. */

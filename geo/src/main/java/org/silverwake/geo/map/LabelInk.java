@@ -14,7 +14,9 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.geotools.api.style.LinePlacement;
@@ -40,6 +42,7 @@ final class LabelInk {
     private record Text(String words, boolean uncounted, Font font, Color fill, Color halo, double haloRadius) {}
 
     private final LabelPlacer placer;
+    private final Map<PageLine, Integer> lines = new LinkedHashMap<>();
     private final List<Text> texts = new ArrayList<>();
     private final List<LabelRequest> requests = new ArrayList<>();
 
@@ -51,10 +54,9 @@ final class LabelInk {
         placer.keepClear(new Box(x, y, size / 2, size / 2, 0));
     }
 
+    /** A line that texts had better not cover; each time it is told, it counts once more. */
     void avoid(PageLine line) {
-        for (int k = 1; k < line.size(); k++) {
-            placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
-        }
+        lines.merge(line, 1, Integer::sum);
     }
 
     void add(TextSymbolizer symbolizer, Object feature, Geometry page) {
@@ -96,6 +98,12 @@ final class LabelInk {
 
     /** Draws what finds room; how many names of points do not. */
     int paint(Graphics2D g) {
+        lines.forEach((line, times) -> {
+            for (int k = 1; k < line.size(); k++) {
+                placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k), times);
+            }
+        });
+        lines.clear();
         LabelLayout layout = placer.place(requests);
         for (int k = 0; k < texts.size(); k++) {
             Optional<Spot> spot = layout.spots().get(k);

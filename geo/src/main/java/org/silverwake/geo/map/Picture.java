@@ -27,6 +27,14 @@ public final class Picture {
         }
     };
 
+    /** Set on pages of pixels: how many rows they have. */
+    private static final RenderingHints.Key ROWS = new RenderingHints.Key(1) {
+        @Override
+        public boolean isCompatibleValue(Object value) {
+            return value instanceof Integer;
+        }
+    };
+
     private Picture() {}
 
     /**
@@ -79,6 +87,7 @@ public final class Picture {
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, columns, rows);
         smooth(g);
+        g.setRenderingHint(ROWS, rows);
         g.scale(columns / width, columns / width);
         painter.accept(g);
         g.dispose();
@@ -88,6 +97,11 @@ public final class Picture {
     /** Whether texts must be drawn as strings, so that they can be searched. */
     static boolean keepsLetters(Graphics2D g) {
         return Boolean.TRUE.equals(g.getRenderingHint(LETTERS));
+    }
+
+    /** Of a page of pixels, how many rows it has; else 0. */
+    static int rows(Graphics2D g) {
+        return g.getRenderingHint(ROWS) instanceof Integer rows ? rows : 0;
     }
 
     private static Consumer<Graphics2D> prepared(Consumer<Graphics2D> painter) {
