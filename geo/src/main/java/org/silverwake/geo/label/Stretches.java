@@ -24,7 +24,8 @@ final class Stretches {
     private int[] times = new int[1024];
     private int count;
     private int[] first = {};
-    private int[] members = {};
+    private double[] sorted = {};
+    private int[] often = {};
     private double[] lengths = {};
     private final Span span = new Span();
 
@@ -36,7 +37,7 @@ final class Stretches {
     }
 
     /** A stretch that counts so many times. */
-    void add(double fromX, double fromY, double toX, double toY, int often) {
+    void add(double fromX, double fromY, double toX, double toY, int howOften) {
         if (times.length == count) {
             ends = Arrays.copyOf(ends, 2 * ends.length);
             times = Arrays.copyOf(times, 2 * count);
@@ -45,7 +46,7 @@ final class Stretches {
         ends[ENDS * count + 1] = fromY;
         ends[ENDS * count + 2] = toX;
         ends[ENDS * count + 3] = toY;
-        times[count++] = often;
+        times[count++] = howOften;
         first = new int[0];
     }
 
@@ -54,53 +55,81 @@ final class Stretches {
         if (first.length == 0) {
             sort();
         }
-        double reach = box.halfSpan(Math.PI / 2);
-        int south = row(box.y() + reach);
-        double cos = Math.cos(box.angle());
-        double sin = Math.sin(box.angle());
         double sum = 0;
         BoxRow inBox = new BoxRow(box);
-        for (int r = row(box.y() - reach); r <= south && sum < enough; r++) {
+        double reach = box.halfSpan(Math.PI / 2);
+        int north = row(box.y() - reach);
+        int south = row(box.y() + reach);
+        for (int r = north; r <= south; r++) {
             inBox.enter(top + r * CELL, CELL);
-            int east = inBox.west() > inBox.east() ? -1 : column(inBox.east());
-            for (int c = column(inBox.west()); c <= east && sum < enough; c++) {
-                int cell = r * columns + c;
-                double x = left + c * CELL;
-                if (inBox.holds(x, x + CELL)) {
-                    sum += lengths[cell];
-                } else {
-                    for (int m = first[cell]; m < first[cell + 1]; m++) {
-                        sum += lengthInside(members[m], cell, box, cos, sin);
-                    }
+            for (int c = column(inBox.west()); c <= column(inBox.east()); c++) {
+                sum += inBox.holds(left + c * CELL, left + (c + 1) * CELL) ? lengths[r * columns + c] : 0;
+            }
+        }
+        for (int r = north; r <= south && sum < enough; r++) {
+            inBox.enter(top + r * CELL, CELL);
+            for (int c = column(inBox.west()); c <= column(inBox.east()); c++) {
+                if (!inBox.holds(left + c * CELL, left + (c + 1) * CELL)) {
+                    sum += lengthInside(box, r * columns + c);
                 }
             }
         }
         return sum;
     }
 
-    private double lengthInside(int k, int cell, Box box, double cos, double sin) {
-        double x = ends[ENDS * k] - box.x();
-        double y = ends[ENDS * k + 1] - box.y();
-        double dx = ends[ENDS * k + 2] - ends[ENDS * k];
-        double dy = ends[ENDS * k + 3] - ends[ENDS * k + 1];
+    private double lengthInside(Box box, int cell) {
+        double cos = Math.cos(box.angle());
+        double sin = Math.sin(box.angle());
+        double sum = 0;
+        for (int m = first[cell]; m < first[cell + 1]; m++) {
+            sum += lengthInside(m, cell, box, cos, sin);
+        }
+        return sum;
+    }
+
+    private double lengthInside(int m, int cell, Box box, double cos, double sin) {
+        double x = sorted[ENDS * m] - box.x();
+        double y = sorted[ENDS * m + 1] - box.y();
+        double dx = sorted[ENDS * m + 2] - sorted[ENDS * m];
+        double dy = sorted[ENDS * m + 3] - sorted[ENDS * m + 1];
+        double u = x * cos + y * sin;
+        double v = y * cos - x * sin;
+        double du = dx * cos + dy * sin;
+        double dv = dy * cos - dx * sin;
+        double wide = box.halfWidth();
+        double high = box.halfHeight();
+        boolean beyond = Math.min(u, u + du) >= wide
+                || Math.max(u, u + du) <= -wide
+                || Math.min(v, v + dv) >= high
+                || Math.max(v, v + dv) <= -high;
+        if (beyond) {
+            return 0;
+        }
         span.whole();
-        cut(k, cell);
-        span.cut(x * cos + y * sin, dx * cos + dy * sin, -box.halfWidth(), box.halfWidth());
-        span.cut(y * cos - x * sin, dy * cos - dx * sin, -box.halfHeight(), box.halfHeight());
-        return span.share() * times[k] * Math.sqrt(dx * dx + dy * dy);
+        if (cell(sorted[ENDS * m], sorted[ENDS * m + 1]) != cell
+                || cell(sorted[ENDS * m + 2], sorted[ENDS * m + 3]) != cell) {
+            cut(sorted, m, cell);
+        }
+        if (Math.max(Math.abs(u), Math.abs(u + du)) > wide) {
+            span.cut(u, du, -wide, wide);
+        }
+        if (Math.max(Math.abs(v), Math.abs(v + dv)) > high) {
+            span.cut(v, dv, -high, high);
+        }
+        return span.share() * often[m] * Math.sqrt(dx * dx + dy * dy);
     }
 
     /** Keeps what of a stretch lies in one of its cells. One that runs along a side of cells lies in the one it was sorted into. */
-    private void cut(int k, int cell) {
-        double dx = ends[ENDS * k + 2] - ends[ENDS * k];
-        double dy = ends[ENDS * k + 3] - ends[ENDS * k + 1];
+    private void cut(double[] from, int m, int cell) {
+        double dx = from[ENDS * m + 2] - from[ENDS * m];
+        double dy = from[ENDS * m + 3] - from[ENDS * m + 1];
         double west = left + cell % columns * CELL;
         double north = top + cell / columns * CELL;
         if (dx != 0) {
-            span.cut(ends[ENDS * k], dx, west, west + CELL);
+            span.cut(from[ENDS * m], dx, west, west + CELL);
         }
         if (dy != 0) {
-            span.cut(ends[ENDS * k + 1], dy, north, north + CELL);
+            span.cut(from[ENDS * m + 1], dy, north, north + CELL);
         }
     }
 
@@ -109,27 +138,66 @@ final class Stretches {
         int[] from = new int[rows * columns + 1];
         double[] sums = new double[rows * columns];
         for (int k = 0; k < count; k++) {
-            int stretch = k;
-            double length =
-                    times[k] * Math.hypot(ends[ENDS * k + 2] - ends[ENDS * k], ends[ENDS * k + 3] - ends[ENDS * k + 1]);
-            visit(k, cell -> {
+            double dx = ends[ENDS * k + 2] - ends[ENDS * k];
+            double dy = ends[ENDS * k + 3] - ends[ENDS * k + 1];
+            double length = times[k] * Math.sqrt(dx * dx + dy * dy);
+            int cell = first(k);
+            if (cell == last(k) && cell >= 0) {
                 from[cell + 1]++;
-                span.whole();
-                cut(stretch, cell);
-                sums[cell] += length * span.share();
-            });
+                sums[cell] += length;
+            } else {
+                int stretch = k;
+                visit(k, each -> {
+                    from[each + 1]++;
+                    span.whole();
+                    cut(ends, stretch, each);
+                    sums[each] += length * span.share();
+                });
+            }
         }
         for (int cell = 0; cell < rows * columns; cell++) {
             from[cell + 1] += from[cell];
         }
-        members = new int[from[rows * columns]];
+        int[] members = new int[from[rows * columns]];
         int[] next = from.clone();
         for (int k = 0; k < count; k++) {
-            int stretch = k;
-            visit(k, cell -> members[next[cell]++] = stretch);
+            int cell = first(k);
+            if (cell == last(k) && cell >= 0) {
+                members[next[cell]++] = k;
+            } else {
+                int stretch = k;
+                visit(k, each -> members[next[each]++] = stretch);
+            }
         }
+        inOrder(members);
         first = from;
         lengths = sums;
+    }
+
+    /** Copies the members of cells side by side, where the processor reads them fastest. */
+    private void inOrder(int[] members) {
+        sorted = new double[ENDS * members.length];
+        often = new int[members.length];
+        for (int m = 0; m < members.length; m++) {
+            System.arraycopy(ends, ENDS * members[m], sorted, ENDS * m, ENDS);
+            often[m] = times[members[m]];
+        }
+    }
+
+    /** The cell that a stretch begins in; below 0 outside the area. */
+    private int first(int k) {
+        return cell(ends[ENDS * k], ends[ENDS * k + 1]);
+    }
+
+    private int last(int k) {
+        return cell(ends[ENDS * k + 2], ends[ENDS * k + 3]);
+    }
+
+    private int cell(double x, double y) {
+        double column = (x - left) / CELL;
+        double row = (y - top) / CELL;
+        boolean inside = column >= 0 && row >= 0 && column < columns && row < rows;
+        return inside ? (int) row * columns + (int) column : -1;
     }
 
     /** Row by row, the cells that a stretch runs through within the area. */

@@ -14,19 +14,16 @@ final class PageLine {
     /** How far a thinned line may pass a point of the line as it was: a quarter of a pixel at 300 dots per inch on A3, where a point of the page is 5.9 pixels. */
     static final double FINEST = 0.04;
     /** Lines are thinned in pieces of so many points, for the time to grow no faster than the line. */
-    private static final int PIECE = 512;
+    private static final int PIECE = 64;
 
     private final double[] xs;
     private final double[] ys;
-    private final double[] chainage;
+    /** Made when first asked for, always the same. */
+    private double[] chainage;
 
     private PageLine(double[] xs, double[] ys) {
         this.xs = xs;
         this.ys = ys;
-        chainage = new double[xs.length];
-        for (int k = 1; k < xs.length; k++) {
-            chainage[k] = chainage[k - 1] + Math.hypot(xs[k] - xs[k - 1], ys[k] - ys[k - 1]);
-        }
     }
 
     /** Of a line that is on the page already. */
@@ -41,7 +38,7 @@ final class PageLine {
         return of(xs, ys);
     }
 
-    /** Through points of the page, of which those are left out that the line without them passes within {@link #FINEST}. */
+    /** Through points of the page, of which those are left out that the line without them passes within {@link #FINEST}; takes the arrays as its own. */
     static PageLine of(double[] xs, double[] ys) {
         boolean[] kept = new boolean[xs.length];
         kept[xs.length - 1] = true;
@@ -50,15 +47,13 @@ final class PageLine {
             thin(xs, ys, from, Math.min(xs.length - 1, from + PIECE), kept);
         }
         int n = 0;
-        double[] x = new double[xs.length];
-        double[] y = new double[xs.length];
         for (int k = 0; k < xs.length; k++) {
             if (kept[k]) {
-                x[n] = xs[k];
-                y[n++] = ys[k];
+                xs[n] = xs[k];
+                ys[n++] = ys[k];
             }
         }
-        return new PageLine(Arrays.copyOf(x, n), Arrays.copyOf(y, n));
+        return new PageLine(Arrays.copyOf(xs, n), Arrays.copyOf(ys, n));
     }
 
     /** Douglas D.H., Peucker T.K. 1973, Cartographica 10(2), 112-122, their method 2: the point farthest off stays, until none is too far off. */
@@ -117,7 +112,18 @@ final class PageLine {
     }
 
     double length() {
-        return chainage[chainage.length - 1];
+        return chainage()[xs.length - 1];
+    }
+
+    private double[] chainage() {
+        if (chainage == null) {
+            double[] sums = new double[xs.length];
+            for (int k = 1; k < xs.length; k++) {
+                sums[k] = sums[k - 1] + Math.hypot(xs[k] - xs[k - 1], ys[k] - ys[k - 1]);
+            }
+            chainage = sums;
+        }
+        return chainage;
     }
 
     Path2D path() {
@@ -145,6 +151,7 @@ final class PageLine {
     }
 
     private double[] at(double where) {
+        double[] chainage = chainage();
         int found = Arrays.binarySearch(chainage, where);
         int k = Math.max(1, Math.min(xs.length - 1, found >= 0 ? found : -found - 1));
         double span = chainage[k] - chainage[k - 1];

@@ -9,6 +9,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -27,11 +28,11 @@ public final class Picture {
         }
     };
 
-    /** Set on pages of pixels: how many rows they have. */
-    private static final RenderingHints.Key ROWS = new RenderingHints.Key(1) {
+    /** Set on pages of pixels: the image they are. */
+    private static final RenderingHints.Key PIXELS = new RenderingHints.Key(1) {
         @Override
         public boolean isCompatibleValue(Object value) {
-            return value instanceof Integer;
+            return value instanceof BufferedImage;
         }
     };
 
@@ -87,7 +88,7 @@ public final class Picture {
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, columns, rows);
         smooth(g);
-        g.setRenderingHint(ROWS, rows);
+        g.setRenderingHint(PIXELS, image);
         g.scale(columns / width, columns / width);
         painter.accept(g);
         g.dispose();
@@ -99,9 +100,9 @@ public final class Picture {
         return Boolean.TRUE.equals(g.getRenderingHint(LETTERS));
     }
 
-    /** Of a page of pixels, how many rows it has; else 0. */
-    static int rows(Graphics2D g) {
-        return g.getRenderingHint(ROWS) instanceof Integer rows ? rows : 0;
+    /** The image that a page of pixels is, of TYPE_INT_RGB. */
+    static Optional<BufferedImage> pixels(Graphics2D g) {
+        return Optional.ofNullable((BufferedImage) g.getRenderingHint(PIXELS));
     }
 
     private static Consumer<Graphics2D> prepared(Consumer<Graphics2D> painter) {

@@ -90,7 +90,7 @@ final class SymbolPainter {
         if (stroke.getGraphicStroke() != null) {
             paintAlong(stroke.getGraphicStroke(), feature, line);
         } else {
-            ink.draw(line.path(), pens.color(stroke, feature), pens.stroke(stroke, feature));
+            ink.draw(line, pens.color(stroke, feature), pens.stroke(stroke, feature));
         }
         labels.avoid(line);
     }

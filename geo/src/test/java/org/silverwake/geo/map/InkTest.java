@@ -65,6 +65,26 @@ class InkTest {
         ink.dry();
     }
 
+    /** Enough lines for bands; one color after the other and mixed. */
+    private static void lines(Graphics2D g) {
+        Random random = new Random(4);
+        Ink ink = new Ink(g);
+        for (int k = 0; k < 6000; k++) {
+            double x = 150 * random.nextDouble();
+            double y = 250 * random.nextDouble();
+            PageLine line = PageLine.of(
+                    new double[] {x, x + 5 * random.nextGaussian(), x + 9 * random.nextGaussian()},
+                    new double[] {y, y + 5 * random.nextGaussian(), y + 9 * random.nextGaussian()});
+            BasicStroke stroke =
+                    new BasicStroke((float) (3 * random.nextDouble()), random.nextInt(2), BasicStroke.JOIN_ROUND);
+            ink.draw(line, new Color((k < 3000 ? k / 500 : random.nextInt(64)) * 0x040301), stroke);
+            if (k % 1000 == 0) {
+                ink.fill(new Ellipse2D.Double(x, y, 20, 90), Color.ORANGE);
+            }
+        }
+        ink.dry();
+    }
+
     private static void oneByOne(Graphics2D g) {
         scribble((shape, color, stroke) -> {
             g.setColor(color);
@@ -92,6 +112,11 @@ class InkTest {
 
     @Test
     void pixelsAreTheSameWhateverTheNumberOfThreads() throws Exception {
+        int[] oneOfLines =
+                new ForkJoinPool(1).submit(() -> pixels(InkTest::lines)).get();
+        int[] fiveOfLines =
+                new ForkJoinPool(5).submit(() -> pixels(InkTest::lines)).get();
+        assertThat(oneOfLines).isEqualTo(fiveOfLines);
         int[] one = new ForkJoinPool(1).submit(() -> pixels(InkTest::inBands)).get();
         int[] five = new ForkJoinPool(5).submit(() -> pixels(InkTest::inBands)).get();
         assertThat(one).isEqualTo(five);
