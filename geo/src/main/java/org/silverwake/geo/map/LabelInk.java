@@ -49,6 +49,7 @@ final class LabelInk {
     private record Text(String words, boolean uncounted, Font font, Color fill, Color halo, double haloRadius) {}
 
     private final LabelPlacer placer;
+    private final List<PageLine> lines = new ArrayList<>();
     private final List<Text> texts = new ArrayList<>();
     private final List<LabelRequest> requests = new ArrayList<>();
     private final Set<Object> avoided = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -75,15 +76,11 @@ final class LabelInk {
     }
 
     /** Lines that names had better not cover; once for each feature, however often it is drawn. */
-    void avoid(Geometry lines, Object feature) {
-        if (!avoided.add(feature)) {
-            return;
-        }
-        for (int part = 0; part < lines.getNumGeometries(); part++) {
-            if (lines.getGeometryN(part) instanceof LineString path && !path.isEmpty()) {
-                PageLine line = PageLine.of(path);
-                for (int k = 1; k < line.size(); k++) {
-                    placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
+    void avoid(PageShape shape, Object feature) {
+        if (avoided.add(feature)) {
+            for (int part = 0; part < shape.parts(); part++) {
+                if (shape.isLine(part)) {
+                    lines.add(shape.line(part));
                 }
             }
         }
@@ -140,6 +137,12 @@ final class LabelInk {
 
     /** Draws what finds room; how many names of points do not. */
     int paint(Graphics2D g) {
+        for (PageLine line : lines) {
+            for (int k = 1; k < line.size(); k++) {
+                placer.avoid(line.x(k - 1), line.y(k - 1), line.x(k), line.y(k));
+            }
+        }
+        lines.clear();
         LabelLayout layout = placer.place(requests);
         for (int k = 0; k < texts.size(); k++) {
             Optional<Spot> spot = layout.spots().get(k);

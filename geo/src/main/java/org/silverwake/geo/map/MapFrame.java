@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 
 /**
  * From places on the ground to places on the page. An equirectangular frame on the WGS 84 ellipsoid whose middle is the map's: lengths are
@@ -84,9 +85,7 @@ public final class MapFrame {
 
     /** A place [degrees] on the page [points]. */
     public Point2D toPage(double lon, double lat) {
-        return new Point2D.Double(
-                view.getCenterX() + wrap(lon - longitude) * metersPerLongitude * pointsPerMeter,
-                view.getCenterY() - (lat - latitude) * metersPerLatitude * pointsPerMeter);
+        return new Point2D.Double(x(lon), y(lat));
     }
 
     /** A point of the page [points] as longitude (x) and latitude (y) [degrees]. */
@@ -102,9 +101,8 @@ public final class MapFrame {
         page.apply(new CoordinateSequenceFilter() {
             @Override
             public void filter(CoordinateSequence points, int k) {
-                Point2D p = toPage(points.getX(k), points.getY(k));
-                points.setOrdinate(k, 0, p.getX());
-                points.setOrdinate(k, 1, p.getY());
+                points.setOrdinate(k, 0, x(points.getX(k)));
+                points.setOrdinate(k, 1, y(points.getY(k)));
             }
 
             @Override
@@ -118,6 +116,26 @@ public final class MapFrame {
             }
         });
         return page;
+    }
+
+    /** A line of the ground on the page, thinned. */
+    PageLine pageLine(LineString ground) {
+        CoordinateSequence points = ground.getCoordinateSequence();
+        double[] xs = new double[points.size()];
+        double[] ys = new double[points.size()];
+        for (int k = 0; k < xs.length; k++) {
+            xs[k] = x(points.getX(k));
+            ys[k] = y(points.getY(k));
+        }
+        return PageLine.of(xs, ys);
+    }
+
+    private double x(double lon) {
+        return view.getCenterX() + wrap(lon - longitude) * metersPerLongitude * pointsPerMeter;
+    }
+
+    private double y(double lat) {
+        return view.getCenterY() - (lat - latitude) * metersPerLatitude * pointsPerMeter;
     }
 
     /** Scale at the middle of the map: points of the page per meter of the ground. */

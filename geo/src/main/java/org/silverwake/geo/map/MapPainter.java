@@ -5,14 +5,16 @@ package org.silverwake.geo.map;
 
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.geotools.api.feature.simple.SimpleFeature;
 import org.geotools.api.style.FeatureTypeStyle;
-import org.geotools.api.style.Rule;
 import org.geotools.api.style.Style;
 import org.geotools.api.style.Symbolizer;
 import org.geotools.geometry.jts.GeometryClipper;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 
 /**
  * Walks styles over features onto any Graphics2D, by the painter's model of SLD 1.0 (OGC 02-070): one pass per feature type style;
@@ -23,12 +25,16 @@ public final class MapPainter {
     /** Beyond the view, for symbols whose middle is outside [points]. */
     private static final double MARGIN = 40;
 
+    private static final Geometry NOTHING = new GeometryFactory().createEmpty(0);
+
     private final MapFrame frame;
     private final Envelope bounds;
     private final GeometryClipper clipper;
     private final Graphics2D g;
     private final LabelInk labels;
     private final SymbolPainter symbols;
+    private List<SimpleFeature> known = List.of();
+    private PageShape[] shapes = {};
 
     /** Draws onto the page that g has been scaled to, one unit per point. */
     public MapPainter(Graphics2D g, MapFrame frame) {
@@ -45,55 +51,69 @@ public final class MapPainter {
         symbols = new SymbolPainter(g, labels);
     }
 
-    /** Draws features by a style. */
-    public void paint(Iterable<SimpleFeature> features, Style style) {
+    /** Draws features by a style. What is drawn of the same list again stays where it came to lie on the page. */
+    public void paint(List<SimpleFeature> features, Style style) {
+        if (features != known) {
+            known = features;
+            PageShape[] made = new PageShape[features.size()];
+            IntStream.range(0, made.length)
+                    .parallel()
+                    .forEach(k -> made[k] = onPage(features.get(k).getDefaultGeometry()));
+            shapes = made;
+        }
         double scale = frame.scaleDenominator();
         for (FeatureTypeStyle pass : style.featureTypeStyles()) {
-            List<Rule> rules = pass.rules().stream()
+            List<RuleTest> rules = pass.rules().stream()
                     .filter(rule -> scale >= rule.getMinScaleDenominator() && scale < rule.getMaxScaleDenominator())
+                    .map(RuleTest::new)
                     .toList();
-            for (SimpleFeature feature : features) {
-                paint(feature, rules);
+            for (int k = 0; k < shapes.length; k++) {
+                paint(k, rules);
+            }
+        }
+        symbols.dry();
+    }
+
+    private void paint(int k, List<RuleTest> rules) {
+        SimpleFeature feature = known.get(k);
+        boolean hit = false;
+        for (RuleTest rule : rules) {
+            if (rule.fits(feature)) {
+                hit = true;
+                paint(rule, k);
+            }
+        }
+        for (RuleTest rule : rules) {
+            if (rule.isElse() && !hit) {
+                paint(rule, k);
             }
         }
     }
 
-    private void paint(SimpleFeature feature, List<Rule> rules) {
-        if (!(feature.getDefaultGeometry() instanceof Geometry ground)) {
-            return;
-        }
-        Geometry page = null;
-        boolean hit = false;
-        for (Rule rule : rules) {
-            if (!rule.isElseFilter()
-                    && (rule.getFilter() == null || rule.getFilter().evaluate(feature))) {
-                hit = true;
-                page = page == null ? onPage(ground) : page;
-                paint(rule, feature, page);
-            }
-        }
-        for (Rule rule : rules) {
-            if (rule.isElseFilter() && !hit) {
-                page = page == null ? onPage(ground) : page;
-                paint(rule, feature, page);
-            }
+    private void paint(RuleTest rule, int k) {
+        for (Symbolizer symbolizer : rule.symbolizers()) {
+            symbols.paint(symbolizer, known.get(k), shapes[k]);
         }
     }
 
     /** What lies far outside the view is cut off, so that drawings as lines stay small. */
-    private Geometry onPage(Geometry ground) {
+    private PageShape onPage(Object geometry) {
+        if (geometry instanceof LineString line && !line.isEmpty()) {
+            PageLine page = frame.pageLine(line);
+            if (bounds.covers(page.box())) {
+                return PageShape.of(page, () -> frame.toPage(line));
+            }
+        }
+        return PageShape.of(geometry instanceof Geometry ground ? clipped(ground) : NOTHING);
+    }
+
+    private Geometry clipped(Geometry ground) {
         Geometry page = frame.toPage(ground);
         if (bounds.covers(page.getEnvelopeInternal())) {
             return page;
         }
         Geometry inside = bounds.intersects(page.getEnvelopeInternal()) ? clipper.clip(page, false) : null;
         return inside == null ? page.getFactory().createEmpty(page.getDimension()) : inside;
-    }
-
-    private void paint(Rule rule, SimpleFeature feature, Geometry page) {
-        for (Symbolizer symbolizer : rule.symbolizers()) {
-            symbols.paint(symbolizer, feature, page);
-        }
     }
 
     /** The texts met so far. */

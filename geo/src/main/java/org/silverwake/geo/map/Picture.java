@@ -9,6 +9,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -24,6 +25,14 @@ public final class Picture {
         @Override
         public boolean isCompatibleValue(Object value) {
             return value instanceof Boolean;
+        }
+    };
+
+    /** Set on pages of pixels: the image they are. */
+    private static final RenderingHints.Key PIXELS = new RenderingHints.Key(1) {
+        @Override
+        public boolean isCompatibleValue(Object value) {
+            return value instanceof BufferedImage;
         }
     };
 
@@ -79,6 +88,7 @@ public final class Picture {
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, columns, rows);
         smooth(g);
+        g.setRenderingHint(PIXELS, image);
         g.scale(columns / width, columns / width);
         painter.accept(g);
         g.dispose();
@@ -88,6 +98,11 @@ public final class Picture {
     /** Whether texts must be drawn as strings, so that they can be searched. */
     static boolean keepsLetters(Graphics2D g) {
         return Boolean.TRUE.equals(g.getRenderingHint(LETTERS));
+    }
+
+    /** The image that a page of pixels is, of TYPE_INT_RGB. */
+    static Optional<BufferedImage> pixels(Graphics2D g) {
+        return Optional.ofNullable((BufferedImage) g.getRenderingHint(PIXELS));
     }
 
     private static Consumer<Graphics2D> prepared(Consumer<Graphics2D> painter) {

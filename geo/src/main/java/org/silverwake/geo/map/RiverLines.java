@@ -8,9 +8,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -41,7 +44,7 @@ final class RiverLines {
             int to = map.reach(r).toNode();
             next[r] = main[to] == r ? out[to] : -1;
         }
-        return join(map, next);
+        return join(map, IntStream.range(0, next.length).toArray(), next);
     }
 
     /** Length of the longest way from a headwater to the end of each reach [m]; reaches in or below a circle count as their own length. */
@@ -96,13 +99,12 @@ final class RiverLines {
                             .add(index));
         }
         Map<String, LineString> lines = new LinkedHashMap<>();
-        rivers.forEach((name, reaches) -> lines.put(name, longest(map, reaches)));
+        int[] next = new int[map.reachCount()];
+        rivers.forEach((name, reaches) -> lines.put(name, longest(map, reaches, next)));
         return lines;
     }
 
-    private static LineString longest(RiverMap map, List<Integer> reaches) {
-        int[] next = new int[map.reachCount()];
-        Arrays.fill(next, -2);
+    private static LineString longest(RiverMap map, List<Integer> reaches, int[] next) {
         Map<Integer, Integer> begins = new LinkedHashMap<>();
         reaches.forEach(r -> begins.putIfAbsent(map.reach(r).fromNode(), r));
         Map<Integer, Integer> taken = new LinkedHashMap<>();
@@ -110,22 +112,20 @@ final class RiverLines {
             Integer after = begins.get(map.reach(r).toNode());
             next[r] = after != null && after != r && taken.putIfAbsent(after, r) == null ? after : -1;
         }
-        return join(map, next).stream()
+        return join(map, reaches.stream().mapToInt(Integer::intValue).toArray(), next).stream()
                 .max(Comparator.comparingDouble(LineString::getLength))
                 .orElse(map.reach(reaches.get(0)).line());
     }
 
-    /** Joins along next; -1 ends a line, -2 leaves the reach out. Reaches in a closed circle are left out. */
-    private static List<LineString> join(RiverMap map, int[] next) {
-        boolean[] follows = new boolean[next.length];
-        for (int after : next) {
-            if (after >= 0) {
-                follows[after] = true;
-            }
+    /** Joins some reaches along next of each, which is one of them or -1 at the end of a line. Reaches in a closed circle are left out. */
+    private static List<LineString> join(RiverMap map, int[] reaches, int[] next) {
+        Set<Integer> followers = new HashSet<>();
+        for (int r : reaches) {
+            followers.add(next[r]);
         }
         List<LineString> lines = new ArrayList<>();
-        for (int head = 0; head < next.length; head++) {
-            if (next[head] != -2 && !follows[head]) {
+        for (int head : reaches) {
+            if (!followers.contains(head)) {
                 CoordinateList points = new CoordinateList();
                 for (int r = head; r >= 0; r = next[r]) {
                     points.add(map.reach(r).line().getCoordinates(), false);

@@ -7,6 +7,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import org.geotools.api.filter.expression.Expression;
+import org.geotools.api.filter.expression.Literal;
 import org.geotools.api.style.Fill;
 import org.geotools.api.style.Stroke;
 
@@ -17,6 +18,9 @@ final class StyleValues {
     private StyleValues() {}
 
     static double number(Expression expression, Object feature, double otherwise) {
+        if (expression instanceof Literal literal && literal.getValue() instanceof Number number) {
+            return number.doubleValue();
+        }
         Double value = expression == null ? null : expression.evaluate(feature, Double.class);
         return value == null ? otherwise : value;
     }

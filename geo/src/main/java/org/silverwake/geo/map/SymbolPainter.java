@@ -3,7 +3,6 @@
 
 package org.silverwake.geo.map;
 
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Path2D;
@@ -20,7 +19,6 @@ import org.geotools.api.style.Stroke;
 import org.geotools.api.style.Symbolizer;
 import org.geotools.api.style.TextSymbolizer;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
@@ -31,43 +29,59 @@ import org.locationtech.jts.geom.Polygon;
  */
 final class SymbolPainter {
     private final Graphics2D g;
+    private final Ink ink;
     private final LabelInk labels;
+    private final Pens pens = new Pens();
 
     SymbolPainter(Graphics2D g, LabelInk labels) {
         this.g = g;
         this.labels = labels;
+        ink = new Ink(g);
     }
 
+    /** Paints one thing. */
     void paint(Symbolizer symbolizer, Object feature, Geometry page) {
+        paint(symbolizer, feature, PageShape.of(page));
+        dry();
+    }
+
+    /** Paints one of many things, which are on the page after {@link #dry}. */
+    void paint(Symbolizer symbolizer, Object feature, PageShape page) {
         if (symbolizer instanceof LineSymbolizer line
                 && line.getStroke() != null
                 && line.getStroke().getGraphicStroke() == null) {
             labels.avoid(page, feature);
         }
-        for (int k = 0; k < page.getNumGeometries(); k++) {
-            Geometry part = page.getGeometryN(k);
-            if (part.isEmpty()) {
-                continue;
+        for (int k = 0; k < page.parts(); k++) {
+            if (symbolizer instanceof LineSymbolizer line) {
+                if (line.getStroke() != null && page.isLine(k)) {
+                    paintLine(line, feature, page.line(k));
+                }
+            } else if (!page.part(k).isEmpty()) {
+                paintPart(symbolizer, feature, page.part(k));
             }
-            if (symbolizer instanceof LineSymbolizer line
-                    && line.getStroke() != null
-                    && part instanceof LineString path) {
-                paintLine(line, feature, PageLine.of(path));
-            } else if (symbolizer instanceof PolygonSymbolizer polygon && part instanceof Polygon area) {
-                paintShape(outline(area), polygon.getFill(), polygon.getStroke(), feature);
-            } else if (symbolizer instanceof PointSymbolizer point && point.getGraphic() != null) {
-                Point at = part.getInteriorPoint();
-                double size = StyleValues.number(point.getGraphic().getSize(), feature, 6);
-                double angle =
-                        Math.toRadians(StyleValues.number(point.getGraphic().getRotation(), feature, 0));
-                Displacement off = point.getGraphic().getDisplacement();
-                double x = at.getX() + (off == null ? 0 : StyleValues.number(off.getDisplacementX(), feature, 0));
-                double y = at.getY() - (off == null ? 0 : StyleValues.number(off.getDisplacementY(), feature, 0));
-                Part.draw(g, "symbol", () -> paintMarks(point.getGraphic(), feature, x, y, size, angle));
-                labels.keepClear(bounds(point.getGraphic(), feature, x, y, size, angle), feature);
-            } else if (symbolizer instanceof TextSymbolizer text) {
-                labels.add(text, feature, part);
-            }
+        }
+    }
+
+    /** Puts what was painted on the page. */
+    void dry() {
+        ink.dry();
+    }
+
+    private void paintPart(Symbolizer symbolizer, Object feature, Geometry part) {
+        if (symbolizer instanceof PolygonSymbolizer polygon && part instanceof Polygon area) {
+            paintShape(outline(area), polygon.getFill(), polygon.getStroke(), feature);
+        } else if (symbolizer instanceof PointSymbolizer point && point.getGraphic() != null) {
+            Point at = part.getInteriorPoint();
+            double size = StyleValues.number(point.getGraphic().getSize(), feature, 6);
+            double angle = Math.toRadians(StyleValues.number(point.getGraphic().getRotation(), feature, 0));
+            Displacement off = point.getGraphic().getDisplacement();
+            double x = at.getX() + (off == null ? 0 : StyleValues.number(off.getDisplacementX(), feature, 0));
+            double y = at.getY() - (off == null ? 0 : StyleValues.number(off.getDisplacementY(), feature, 0));
+            Part.draw(g, "symbol", () -> paintMarks(point.getGraphic(), feature, x, y, size, angle));
+            labels.keepClear(bounds(point.getGraphic(), feature, x, y, size, angle), feature);
+        } else if (symbolizer instanceof TextSymbolizer text) {
+            labels.add(text, feature, part);
         }
     }
 
@@ -75,15 +89,13 @@ final class SymbolPainter {
         double offset = StyleValues.number(symbolizer.getPerpendicularOffset(), feature, 0);
         PageLine line = offset == 0 ? whole : whole.shifted(offset);
         Stroke stroke = symbolizer.getStroke();
-        if (!line.path().intersects(visible())) {
+        if (!line.isSeen(visible())) {
             return;
         }
         if (stroke.getGraphicStroke() != null) {
             paintAlong(stroke.getGraphicStroke(), feature, line);
         } else {
-            g.setColor(StyleValues.color(stroke, feature));
-            g.setStroke(StyleValues.stroke(stroke, feature));
-            g.draw(line.path());
+            ink.draw(line, pens.color(stroke, feature), pens.stroke(stroke, feature));
         }
     }
 
@@ -141,13 +153,10 @@ final class SymbolPainter {
 
     private void paintShape(Shape shape, Fill fill, Stroke stroke, Object feature) {
         if (fill != null) {
-            g.setColor(StyleValues.color(fill, feature, Color.GRAY));
-            g.fill(shape);
+            ink.fill(shape, pens.color(fill, feature));
         }
         if (stroke != null) {
-            g.setColor(StyleValues.color(stroke, feature));
-            g.setStroke(StyleValues.stroke(stroke, feature));
-            g.draw(shape);
+            ink.draw(shape, pens.color(stroke, feature), pens.stroke(stroke, feature));
         }
     }
 
