@@ -13,6 +13,7 @@ import org.silverwake.cli.scenario.FieldNotesPlan.OfferedPractice;
 import org.silverwake.cli.scenario.NotedSites;
 import org.silverwake.cli.scenario.ScenarioInput;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
+import org.silverwake.cli.scenario.SiteChange;
 import org.silverwake.model.fish.FishRun;
 import org.silverwake.model.release.Practice;
 import org.silverwake.model.screening.Screening;
@@ -85,7 +86,7 @@ public record Rerun(ScenarioInput scenario, SteadyResult result, Screening scree
      */
     public static Rerun closing(Outcome outcome, Collection<Integer> points) {
         List<Site> sites = new ArrayList<>(outcome.scenario().sites());
-        points.forEach(i -> sites.set(i, sites.get(i).closed()));
+        points.forEach(i -> sites.set(i, SiteChange.closed(sites.get(i))));
         return of(outcome, sites);
     }
 

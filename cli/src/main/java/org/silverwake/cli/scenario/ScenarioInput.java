@@ -374,46 +374,6 @@ public record ScenarioInput(
             classShares = List.copyOf(classShares);
             water = List.copyOf(water);
         }
-
-        /** The same, but closed: neither mercury nor tailings nor water, nor cyanide. */
-        public Site closed() {
-            return releasing(
-                    mercury.map(Site::none),
-                    tailings.map(t -> new Tailings(none(t.mass()), t.content())),
-                    effluent.map(e -> new Effluent(none(e.flow()), e.concentration())),
-                    Optional.of(none(water)),
-                    none(water));
-        }
-
-        private static List<Double> none(List<Double> rates) {
-            return Collections.nCopies(rates.size(), 0.0);
-        }
-
-        /** The same with other releases. */
-        Site releasing(
-                Optional<List<Double>> otherMercury,
-                Optional<Tailings> otherTailings,
-                Optional<Effluent> otherEffluent,
-                Optional<List<Double>> otherCyanide,
-                List<Double> otherWater) {
-            return new Site(
-                    where,
-                    name,
-                    group,
-                    position,
-                    path,
-                    otherMercury,
-                    otherTailings,
-                    otherEffluent,
-                    otherCyanide,
-                    exchangeableShare,
-                    furtherShares,
-                    classShares,
-                    otherWater,
-                    outfall,
-                    riverName,
-                    note);
-        }
     }
 
     /** The path by which mercury leaves a site; by erosion of heaps and ground and by runoff only where field notes say so. */

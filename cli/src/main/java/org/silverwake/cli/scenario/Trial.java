@@ -8,9 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.silverwake.cli.scenario.ScenarioInput.Effluent;
 import org.silverwake.cli.scenario.ScenarioInput.Site;
-import org.silverwake.cli.scenario.ScenarioInput.Tailings;
 
 /**
  * What a person tried with the sliders of the report page, so that it can be run: practices taken up besides those in force, sites
@@ -50,20 +48,11 @@ public record Trial(Map<String, Double> practices, Map<String, Double> sites, Li
      */
     Site at(Site site, Site point) {
         if (closed.contains(site.name()) || closed.contains(site.group())) {
-            return point.closed();
+            return SiteChange.closed(point);
         }
         double factor = sites.getOrDefault(site.name(), 1.0)
                 * (site.group().equals(site.name()) ? 1 : sites.getOrDefault(site.group(), 1.0));
-        return factor == 1 ? point : withMercury(point, factor);
-    }
-
-    private static Site withMercury(Site point, double factor) {
-        return point.releasing(
-                point.mercury().map(rates -> rates.stream().map(r -> factor * r).toList()),
-                point.tailings().map(t -> new Tailings(t.mass(), factor * t.content())),
-                point.effluent().map(e -> new Effluent(e.flow(), factor * e.concentration())),
-                point.cyanide(),
-                point.water());
+        return factor == 1 ? point : SiteChange.withMercury(point, factor);
     }
 
     /** In words, one for each thing that is tried. */
