@@ -39,7 +39,8 @@ public record Spot(Box box, double cost, Optional<Box> symbol, Optional<Leader> 
                     symbol.x() + from * dx, symbol.y() + from * dy, symbol.x() + to * dx, symbol.y() + to * dy);
         }
 
-        double length() {
+        /** How long it is, in the unit of the page. */
+        public double length() {
             return Math.hypot(toX - fromX, toY - fromY);
         }
 

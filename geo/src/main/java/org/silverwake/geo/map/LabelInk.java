@@ -54,6 +54,7 @@ final class LabelInk {
     private final List<LabelRequest> requests = new ArrayList<>();
     private final Set<Object> avoided = Collections.newSetFromMap(new IdentityHashMap<>());
     private Object symbolOf;
+    private double longestLeader;
     private Rectangle2D lastSymbol;
 
     LabelInk(Rectangle2D view) {
@@ -149,6 +150,8 @@ final class LabelInk {
             if (spot.isPresent() && spot.get().leader().isPresent()) {
                 Spot at = spot.get();
                 Part.draw(g, "leader", () -> paintLeader(g, at));
+                longestLeader =
+                        Math.max(longestLeader, at.leader().orElseThrow().length());
             }
         }
         for (int k = 0; k < texts.size(); k++) {
@@ -160,6 +163,11 @@ final class LabelInk {
         return (int) IntStream.range(0, texts.size())
                 .filter(k -> !texts.get(k).uncounted() && layout.spots().get(k).isEmpty())
                 .count();
+    }
+
+    /** Of the leaders drawn [points]; 0 where there are none. */
+    double longestLeader() {
+        return longestLeader;
     }
 
     private static void paintLeader(Graphics2D g, Spot spot) {

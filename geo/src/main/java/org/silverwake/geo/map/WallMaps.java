@@ -30,6 +30,9 @@ final class WallMaps {
     /** Lower maps, in heights of the small one, have no room for it [-]. */
     private static final double LEAST_ABOVE_LOCATOR = 2.5;
 
+    /** A leader longer than this leads the eye astray [points]. Chosen. */
+    private static final double FAR = 50;
+
     private static final double SMALL_PADDING = 12;
     private static final double CAPTION = 15;
     /** Shorter scale bars have no number at their half [points]. */
@@ -111,7 +114,7 @@ final class WallMaps {
                                 view.getY() - captionHeight,
                                 2 * view.getWidth()));
             }
-            dropped += paint(g, figure, view, enlarged);
+            dropped += paint(g, figure, view, enlarged).dropped();
             g.setColor(INK);
             g.setStroke(new BasicStroke(1));
             Part.draw(g, "frame", () -> g.draw(view));
@@ -119,22 +122,36 @@ final class WallMaps {
         return dropped;
     }
 
-    /** The largest of the sizes at which no name is left out; the smallest where none is. */
+    /**
+     * The largest of the sizes at which no name is left out and none stands far from its place; else the largest at which none is left
+     * out; else the smallest.
+     */
     private double enlarged() {
         Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
         nowhere.setClip(0, 0, 1, 1);
+        double whole = 0;
         for (double size : ENLARGED) {
-            int dropped = 0;
-            for (int k = 0; k < views.size() && dropped == 0; k++) {
-                dropped += paint(nowhere, sheet.figures().get(k), views.get(k), size);
+            Names names = Names.NONE;
+            for (int k = 0; k < views.size() && names.dropped() == 0; k++) {
+                names = names.and(paint(nowhere, sheet.figures().get(k), views.get(k), size));
             }
-            if (dropped == 0) {
+            if (names.dropped() == 0 && names.farthest() <= FAR) {
                 nowhere.dispose();
                 return size;
             }
+            whole = names.dropped() == 0 ? Math.max(whole, size) : whole;
         }
         nowhere.dispose();
-        return ENLARGED[ENLARGED.length - 1];
+        return whole > 0 ? whole : ENLARGED[ENLARGED.length - 1];
+    }
+
+    /** How many names were left out, and how far the farthest stands from its place [points]. */
+    private record Names(int dropped, double farthest) {
+        static final Names NONE = new Names(0, 0);
+
+        Names and(Names other) {
+            return new Names(dropped + other.dropped, Math.max(farthest, other.farthest));
+        }
     }
 
     private double padding() {
@@ -151,7 +168,7 @@ final class WallMaps {
         return new MapFrame(places(), small, padding() / enlarged);
     }
 
-    private int paint(Graphics2D whole, WallSheet.Figure figure, Rectangle2D view, double enlarged) {
+    private Names paint(Graphics2D whole, WallSheet.Figure figure, Rectangle2D view, double enlarged) {
         Graphics2D g = (Graphics2D) whole.create();
         g.clip(view);
         g.scale(enlarged, enlarged);
@@ -179,7 +196,7 @@ final class WallMaps {
         });
         int dropped = painter.paintLabels();
         g.dispose();
-        return dropped;
+        return new Names(dropped, enlarged * painter.labels().longestLeader());
     }
 
     /** In its own size, however much the map is enlarged. */
