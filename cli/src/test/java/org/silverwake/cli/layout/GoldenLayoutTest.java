@@ -4,7 +4,6 @@
 package org.silverwake.cli.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +23,7 @@ import org.silverwake.cli.sheet.PrintedSheets;
 import org.silverwake.geo.map.MapFormat;
 
 /**
- * Our own earlier layout of the demo's maps, judged by eye when it was written: says whether the layout moved, not whether it is
+ * Our own earlier layout of the demo's maps and sheets, judged by eye when it was written: says whether the layout moved, not whether it is
  * good. Written anew by
  * {@code mvn -pl cli -am test -Dtest=GoldenLayoutTest -Dsurefire.failIfNoSpecifiedTests=false -Dsilverwake.rewrite=true}.
  */
@@ -55,12 +54,8 @@ class GoldenLayoutTest {
         }
     }
 
-    /** Skipped as long as no layout of a sheet is written down. */
     @Test
     void sheetsAreLaidOutAsTheyWere() throws IOException {
-        assumeTrue(
-                Boolean.getBoolean("silverwake.rewrite") || Files.exists(GOLDENS.resolve("sheet-map-dry.txt")),
-                "skipped: no layout of sheets is written down yet; write it with -Dsilverwake.rewrite=true");
         PrintedSheets.draw(demo, folder.resolve("sheets"), Set.of(MapFormat.SVG));
         for (Path file : Drawn.files(folder.resolve("sheets"))) {
             see(file, "sheet-");
