@@ -114,7 +114,7 @@ final class WallMaps {
                                 view.getY() - captionHeight,
                                 2 * view.getWidth()));
             }
-            dropped += paint(g, figure, view, enlarged).dropped();
+            dropped += paint(g, figure, view, enlarged, false).dropped();
             g.setColor(INK);
             g.setStroke(new BasicStroke(1));
             Part.draw(g, "frame", () -> g.draw(view));
@@ -133,7 +133,7 @@ final class WallMaps {
         for (double size : ENLARGED) {
             Names names = Names.NONE;
             for (int k = 0; k < views.size() && names.dropped() == 0; k++) {
-                names = names.and(paint(nowhere, sheet.figures().get(k), views.get(k), size));
+                names = names.and(paint(nowhere, sheet.figures().get(k), views.get(k), size, true));
             }
             if (names.dropped() == 0 && names.farthest() <= FAR) {
                 nowhere.dispose();
@@ -168,7 +168,9 @@ final class WallMaps {
         return new MapFrame(places(), small, padding() / enlarged);
     }
 
-    private Names paint(Graphics2D whole, WallSheet.Figure figure, Rectangle2D view, double enlarged) {
+    /** All, or no more than names have to do with. */
+    private Names paint(
+            Graphics2D whole, WallSheet.Figure figure, Rectangle2D view, double enlarged, boolean namesAlone) {
         Graphics2D g = (Graphics2D) whole.create();
         g.clip(view);
         g.scale(enlarged, enlarged);
@@ -177,22 +179,30 @@ final class WallMaps {
         MapPainter painter = new MapPainter(g, frame);
         List<LineClass> classes = sheet.legend().classes();
         var reaches = MapFeatures.reaches(map, figure.reaches());
-        new BackdropPainter(frame, sheet.ground().under()).paint(g);
-        mark(g, frame.view());
+        if (!namesAlone) {
+            new BackdropPainter(frame, sheet.ground().under()).paint(g);
+            mark(g, frame.view());
+        }
         Part.draw(
                 g, "area", () -> painter.paint(MapFeatures.areas(sheet.ground().areas()), MapStyles.areas()));
-        painter.paint(MapFeatures.waters(sheet.ground().waters(), figure.reaches()), MapStyles.waters(classes));
-        if (sheet.ground().under().isDrawn()) {
+        if (!namesAlone) {
+            painter.paint(MapFeatures.waters(sheet.ground().waters(), figure.reaches()), MapStyles.waters(classes));
+        }
+        if (!namesAlone && sheet.ground().under().isDrawn()) {
             painter.paint(reaches, MapStyles.casings(classes, factor));
         }
         Part.draw(g, "reach", () -> painter.paint(reaches, MapStyles.reaches(classes, factor)));
-        painter.paint(reaches, MapStyles.marks(factor));
-        painter.paint(MapFeatures.flow(map), MapStyles.flow(ConcentrationMap.arrowGap(map, frame)));
+        if (!namesAlone) {
+            painter.paint(reaches, MapStyles.marks(factor));
+            painter.paint(MapFeatures.flow(map), MapStyles.flow(ConcentrationMap.arrowGap(map, frame)));
+        }
         painter.paint(MapFeatures.points(figure.points()), MapStyles.points());
         painter.paint(MapFeatures.riverNames(map), MapStyles.riverNames());
         corner(frame, enlarged).ifPresent(room -> {
             painter.labels().keepClear(room.getCenterX(), room.getCenterY(), room.getWidth() + 4);
-            Part.draw(g, "locator", () -> locator(g, room, enlarged));
+            if (!namesAlone) {
+                Part.draw(g, "locator", () -> locator(g, room, enlarged));
+            }
         });
         int dropped = painter.paintLabels();
         g.dispose();
