@@ -52,6 +52,7 @@ public final class LabelPlacer {
 
     /** Places all it can. */
     public LabelLayout place(List<LabelRequest> requests) {
+        stretches.ready();
         return new LabelSearch(requests, this::cost).found();
     }
 

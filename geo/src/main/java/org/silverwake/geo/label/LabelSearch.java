@@ -3,7 +3,6 @@
 
 package org.silverwake.geo.label;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -22,20 +21,20 @@ final class LabelSearch {
     private static final int ROUNDS = 4;
 
     /** Where each label may stand, the cheapest first. */
-    private final List<List<Place>> places = new ArrayList<>();
+    private final List<List<Place>> places;
 
     private final Place[] taken;
     private final List<Integer> order;
 
-    /** @param cost how bad a spot is by itself; infinite where it must not be taken */
+    /** @param cost how bad a spot is by itself, asked by several threads; infinite where it must not be taken */
     LabelSearch(List<LabelRequest> requests, ToDoubleFunction<Spot> cost) {
-        for (LabelRequest request : requests) {
-            places.add(request.spots().stream()
-                    .map(spot -> new Place(spot, cost.applyAsDouble(spot)))
-                    .filter(place -> place.cost() < LEFT_OUT)
-                    .sorted(Comparator.comparingDouble(Place::cost))
-                    .toList());
-        }
+        places = requests.parallelStream()
+                .map(request -> request.spots().stream()
+                        .map(spot -> new Place(spot, cost.applyAsDouble(spot)))
+                        .filter(place -> place.cost() < LEFT_OUT)
+                        .sorted(Comparator.comparingDouble(Place::cost))
+                        .toList())
+                .toList();
         taken = new Place[requests.size()];
         order = IntStream.range(0, taken.length)
                 .boxed()

@@ -50,11 +50,17 @@ final class Stretches {
         first = new int[0];
     }
 
-    /** Length of all stretches inside a box that lies in the area [page units]; may stop adding where it reaches {@code enough}. */
-    double lengthInside(Box box, double enough) {
+    /** Sorts what was added, if that is not done; from then on until more is added, any number of threads may ask. */
+    void ready() {
         if (first.length == 0) {
             sort();
         }
+    }
+
+    /** Length of all stretches inside a box that lies in the area [page units]; may stop adding where it reaches {@code enough}. */
+    double lengthInside(Box box, double enough) {
+        ready();
+        Span part = new Span();
         double sum = 0;
         BoxRow inBox = new BoxRow(box);
         double reach = box.halfSpan(Math.PI / 2);
@@ -70,24 +76,24 @@ final class Stretches {
             inBox.enter(top + r * CELL, CELL);
             for (int c = column(inBox.west()); c <= column(inBox.east()); c++) {
                 if (!inBox.holds(left + c * CELL, left + (c + 1) * CELL)) {
-                    sum += lengthInside(box, r * columns + c);
+                    sum += lengthInside(box, r * columns + c, part);
                 }
             }
         }
         return sum;
     }
 
-    private double lengthInside(Box box, int cell) {
+    private double lengthInside(Box box, int cell, Span part) {
         double cos = Math.cos(box.angle());
         double sin = Math.sin(box.angle());
         double sum = 0;
         for (int m = first[cell]; m < first[cell + 1]; m++) {
-            sum += lengthInside(m, cell, box, cos, sin);
+            sum += lengthInside(m, cell, box, cos, sin, part);
         }
         return sum;
     }
 
-    private double lengthInside(int m, int cell, Box box, double cos, double sin) {
+    private double lengthInside(int m, int cell, Box box, double cos, double sin, Span part) {
         double x = sorted[ENDS * m] - box.x();
         double y = sorted[ENDS * m + 1] - box.y();
         double dx = sorted[ENDS * m + 2] - sorted[ENDS * m];
@@ -105,31 +111,31 @@ final class Stretches {
         if (beyond) {
             return 0;
         }
-        span.whole();
+        part.whole();
         if (cell(sorted[ENDS * m], sorted[ENDS * m + 1]) != cell
                 || cell(sorted[ENDS * m + 2], sorted[ENDS * m + 3]) != cell) {
-            cut(sorted, m, cell);
+            cut(sorted, m, cell, part);
         }
         if (Math.max(Math.abs(u), Math.abs(u + du)) > wide) {
-            span.cut(u, du, -wide, wide);
+            part.cut(u, du, -wide, wide);
         }
         if (Math.max(Math.abs(v), Math.abs(v + dv)) > high) {
-            span.cut(v, dv, -high, high);
+            part.cut(v, dv, -high, high);
         }
-        return span.share() * often[m] * Math.sqrt(dx * dx + dy * dy);
+        return part.share() * often[m] * Math.sqrt(dx * dx + dy * dy);
     }
 
     /** Keeps what of a stretch lies in one of its cells. One that runs along a side of cells lies in the one it was sorted into. */
-    private void cut(double[] from, int m, int cell) {
+    private void cut(double[] from, int m, int cell, Span part) {
         double dx = from[ENDS * m + 2] - from[ENDS * m];
         double dy = from[ENDS * m + 3] - from[ENDS * m + 1];
         double west = left + cell % columns * CELL;
         double north = top + cell / columns * CELL;
         if (dx != 0) {
-            span.cut(from[ENDS * m], dx, west, west + CELL);
+            part.cut(from[ENDS * m], dx, west, west + CELL);
         }
         if (dy != 0) {
-            span.cut(from[ENDS * m + 1], dy, north, north + CELL);
+            part.cut(from[ENDS * m + 1], dy, north, north + CELL);
         }
     }
 
@@ -150,7 +156,7 @@ final class Stretches {
                 visit(k, each -> {
                     from[each + 1]++;
                     span.whole();
-                    cut(ends, stretch, each);
+                    cut(ends, stretch, each, span);
                     sums[each] += length * span.share();
                 });
             }
