@@ -28,7 +28,7 @@ class AwkwardFilesTest {
 
     @Test
     void anEmptyShapefileIsRefused() {
-        assertThatThrownBy(() -> OpenData.read("awkward/mb_empty.shp"))
+        assertThatThrownBy(OpenData.reading("awkward/mb_empty.shp"))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("\"mb_empty\" has no features");
     }
@@ -81,7 +81,7 @@ class AwkwardFilesTest {
 
     @Test
     void measuredLinesWithoutAPrjNeedASystem() {
-        assertThatThrownBy(() -> OpenData.read("awkward/sf_storms_xyzm.shp"))
+        assertThatThrownBy(OpenData.reading("awkward/sf_storms_xyzm.shp"))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("states no coordinate system; give rivers.crs");
         VectorLayer layer = OpenData.read("awkward/sf_storms_xyzm.shp", "EPSG:4326");
@@ -103,7 +103,7 @@ class AwkwardFilesTest {
 
     @Test
     void severalLineLayersAreListed() {
-        assertThatThrownBy(() -> OpenData.read("awkward/nga_gdal_sample.gpkg"))
+        assertThatThrownBy(OpenData.reading("awkward/nga_gdal_sample.gpkg"))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("several layers: linestring2d (linestring), multilinestring2d")
                 .hasMessageContaining("name one as layer");
@@ -131,7 +131,7 @@ class AwkwardFilesTest {
 
     @Test
     void aTableWithoutGeometryIsNoLayer() {
-        assertThatThrownBy(() -> OpenData.read("awkward/sf_nospatial.gpkg"))
+        assertThatThrownBy(OpenData.reading("awkward/sf_nospatial.gpkg"))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("has no features");
     }
@@ -157,7 +157,7 @@ class AwkwardFilesTest {
 
     @Test
     void aPlainDatabaseIsRefused() {
-        assertThatThrownBy(() -> OpenData.read("awkward/nga_test.gpkg"))
+        assertThatThrownBy(OpenData.reading("awkward/nga_test.gpkg"))
                 .isInstanceOf(GeoDataException.class)
                 .hasMessageContaining("SQLite database but no GeoPackage");
     }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 
 /** Layers of the open test data, read where they lie. */
 final class OpenData {
@@ -22,6 +23,12 @@ final class OpenData {
 
     static VectorLayer read(String name) {
         return Layers.read(source(file(name)));
+    }
+
+    /** The reading of a file, to see it refused; the test is skipped before that where the file is absent. */
+    static ThrowingCallable reading(String name) {
+        LayerSource source = source(file(name));
+        return () -> Layers.read(source);
     }
 
     static VectorLayer read(String name, String crs) {
