@@ -3,12 +3,11 @@
 
 package org.silverwake.cli.reportdata;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Deque;
 import java.util.List;
 import org.silverwake.geo.assembly.RiverMap;
+import org.silverwake.geo.write.Corners;
 
 /**
  * Lines of units as the map of the page needs them: points that a line can do without go (Douglas and Peucker 1973, planar in
@@ -63,28 +62,8 @@ final class Lines {
 
     private static Line simplified(Line line, double tolerance) {
         List<double[]> points = line.points();
-        BitSet kept = new BitSet();
-        kept.set(0);
-        kept.set(points.size() - 1);
-        Deque<int[]> open = new ArrayDeque<>();
-        open.push(new int[] {0, points.size() - 1});
-        while (!open.isEmpty()) {
-            int[] span = open.pop();
-            int farthest = -1;
-            double most = tolerance;
-            for (int k = span[0] + 1; k < span[1]; k++) {
-                double distance = distance(points.get(k), points.get(span[0]), points.get(span[1]));
-                if (distance > most) {
-                    most = distance;
-                    farthest = k;
-                }
-            }
-            if (farthest >= 0) {
-                kept.set(farthest);
-                open.push(new int[] {span[0], farthest});
-                open.push(new int[] {farthest, span[1]});
-            }
-        }
+        BitSet kept = Corners.kept(
+                points.size(), tolerance, (k, from, to) -> distance(points.get(k), points.get(from), points.get(to)));
         return new Line(kept.stream().mapToObj(points::get).toList());
     }
 

@@ -5,52 +5,17 @@ package org.silverwake.cli.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.silverwake.cli.text.Texts;
 
 /** Areas of groups of sites on the public page's map: drawn, named, told in words, and not on the office's page. */
-class ReportGroupsTest {
+class ReportGroupsTest extends OnDemoPages {
     private static final String GROUP = "Upper Lamp";
-
-    @TempDir
-    static Path folder;
-
-    private static DemoPages pages;
-    private static Browser browser;
-
-    @BeforeAll
-    static void write() throws IOException {
-        browser = Browser.desktop(folder.resolve("desktop"));
-        pages = DemoPages.in(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @AfterEach
-    void nothingAmissInTheBrowser() {
-        assertThat(browser.complaints()).isEmpty();
-        assertThat(browser.requests()).isEmpty();
-    }
-
-    private static String text(String css) {
-        return browser.find(css).getText();
-    }
 
     private static String share() {
         var input = pages.outcome().result().input();

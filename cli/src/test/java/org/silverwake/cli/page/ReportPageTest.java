@@ -17,11 +17,8 @@ import java.util.Random;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -37,7 +34,7 @@ import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ScreeningRow;
 
 /** The report page of the demo in a real browser that has no network: what it says, what sliders do, who can use it. */
-class ReportPageTest {
+class ReportPageTest extends OnDemoPages {
     /** ROUNDING: responses are 32-bit floats, 6e-8 each, of up to ten parts, and spots left out at 1.5e-7. */
     private static final double ROUNDING = 1e-6;
 
@@ -48,38 +45,15 @@ class ReportPageTest {
 
     private static final int SETTLED = 400;
 
-    @TempDir
-    static Path folder;
-
     private static Outcome outcome;
     private static Path office;
     private static Path everybody;
-    private static Browser browser;
 
     @BeforeAll
-    static void write() throws IOException {
-        browser = Browser.desktop(folder.resolve("desktop"));
-        DemoPages pages = DemoPages.in(folder);
+    static void keep() {
         outcome = pages.outcome();
         office = pages.office();
         everybody = pages.everybody();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @AfterEach
-    void nothingAmissInTheBrowser() {
-        assertThat(browser.complaints()).isEmpty();
-        assertThat(browser.requests()).isEmpty();
-    }
-
-    private static String text(String css) {
-        return browser.find(css).getText();
     }
 
     private static String chosen(String select) {

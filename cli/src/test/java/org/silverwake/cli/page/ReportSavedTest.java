@@ -11,11 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.silverwake.cli.report.Cautions;
 import org.silverwake.cli.run.MainRun;
 import org.silverwake.cli.run.Outcome;
@@ -23,34 +19,9 @@ import org.silverwake.cli.scenario.Trial;
 import org.silverwake.model.screening.Guideline;
 
 /** What a page saves as tried is a scenario that runs, and the run gives what the page shows. */
-class ReportSavedTest {
+class ReportSavedTest extends OnDemoPages {
     /** ROUNDING: what the page calls exact, 32-bit floats of up to ten parts and ratios left out at 5e-7. */
     private static final double EXACT = 1e-6;
-
-    @TempDir
-    static Path folder;
-
-    private static DemoPages pages;
-    private static Browser browser;
-
-    @BeforeAll
-    static void write() throws IOException {
-        browser = Browser.desktop(folder.resolve("desktop"));
-        pages = DemoPages.in(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @AfterEach
-    void nothingAmissInTheBrowser() {
-        assertThat(browser.complaints()).isEmpty();
-        assertThat(browser.requests()).isEmpty();
-    }
 
     /** Moves the levers of these labels so far; those of 2 close. */
     private static String saved(Path page, Map<String, Double> ways) {

@@ -5,7 +5,6 @@ package org.silverwake.cli.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,11 +12,8 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -28,7 +24,7 @@ import org.silverwake.model.screening.Guideline;
 import org.silverwake.model.screening.ScreeningRow;
 
 /** Sliders of practices and boxes that close sites, moved in a browser, against full runs with the same in force. */
-class ReportSlidersTest {
+class ReportSlidersTest extends OnDemoPages {
     /** ROUNDING: what the page calls exact, 32-bit floats of up to ten parts and ratios left out at 5e-7. */
     private static final double EXACT = 1e-6;
 
@@ -36,31 +32,11 @@ class ReportSlidersTest {
     private static final Pattern UP_TO = Pattern.compile("by up to ([0-9.]+)%");
     private static final double PER_CENT = 0.01;
 
-    @TempDir
-    static Path folder;
-
     private static Outcome outcome;
-    private static DemoPages pages;
-    private static Browser browser;
 
     @BeforeAll
-    static void write() throws IOException {
-        browser = Browser.desktop(folder.resolve("desktop"));
-        pages = DemoPages.in(folder);
+    static void keep() {
         outcome = pages.outcome();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.close();
-        }
-    }
-
-    @AfterEach
-    void nothingAmissInTheBrowser() {
-        assertThat(browser.complaints()).isEmpty();
-        assertThat(browser.requests()).isEmpty();
     }
 
     private static void open(Path page) {

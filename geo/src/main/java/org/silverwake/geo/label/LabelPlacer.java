@@ -42,7 +42,7 @@ public final class LabelPlacer {
 
     /** A stretch of line that labels had better not cover. */
     public void avoid(double fromX, double fromY, double toX, double toY) {
-        stretches.add(fromX, fromY, toX, toY, 1);
+        stretches.add(fromX, fromY, toX, toY);
     }
 
     /** What no label may cover, so far. */

@@ -21,11 +21,9 @@ final class Stretches {
     private final int columns;
     private final int rows;
     private double[] ends = new double[ENDS * 1024];
-    private int[] times = new int[1024];
     private int count;
     private int[] first = {};
     private double[] sorted = {};
-    private int[] often = {};
     private double[] lengths = {};
     private final Span span = new Span();
 
@@ -36,17 +34,15 @@ final class Stretches {
         rows = Math.max(1, (int) Math.ceil(2 * area.halfHeight() / CELL));
     }
 
-    /** A stretch that counts so many times. */
-    void add(double fromX, double fromY, double toX, double toY, int howOften) {
-        if (times.length == count) {
+    void add(double fromX, double fromY, double toX, double toY) {
+        if (ends.length == ENDS * count) {
             ends = Arrays.copyOf(ends, 2 * ends.length);
-            times = Arrays.copyOf(times, 2 * count);
         }
         ends[ENDS * count] = fromX;
         ends[ENDS * count + 1] = fromY;
         ends[ENDS * count + 2] = toX;
         ends[ENDS * count + 3] = toY;
-        times[count++] = howOften;
+        count++;
         first = new int[0];
     }
 
@@ -122,7 +118,7 @@ final class Stretches {
         if (Math.max(Math.abs(v), Math.abs(v + dv)) > high) {
             part.cut(v, dv, -high, high);
         }
-        return part.share() * often[m] * Math.sqrt(dx * dx + dy * dy);
+        return part.share() * Math.sqrt(dx * dx + dy * dy);
     }
 
     /** Keeps what of a stretch lies in one of its cells. One that runs along a side of cells lies in the one it was sorted into. */
@@ -146,7 +142,7 @@ final class Stretches {
         for (int k = 0; k < count; k++) {
             double dx = ends[ENDS * k + 2] - ends[ENDS * k];
             double dy = ends[ENDS * k + 3] - ends[ENDS * k + 1];
-            double length = times[k] * Math.sqrt(dx * dx + dy * dy);
+            double length = Math.sqrt(dx * dx + dy * dy);
             int cell = first(k);
             if (cell == last(k) && cell >= 0) {
                 from[cell + 1]++;
@@ -183,10 +179,8 @@ final class Stretches {
     /** Copies the members of cells side by side, where the processor reads them fastest. */
     private void inOrder(int[] members) {
         sorted = new double[ENDS * members.length];
-        often = new int[members.length];
         for (int m = 0; m < members.length; m++) {
             System.arraycopy(ends, ENDS * members[m], sorted, ENDS * m, ENDS);
-            often[m] = times[members[m]];
         }
     }
 

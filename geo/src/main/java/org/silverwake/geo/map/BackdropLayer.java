@@ -4,9 +4,7 @@
 package org.silverwake.geo.map;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.geotools.api.feature.simple.SimpleFeature;
@@ -118,7 +116,7 @@ public final class BackdropLayer {
         }
         List<String> warnings = new ArrayList<>(layer.warnings());
         List<Item> items = new ArrayList<>();
-        MapFeatures.Builder styled = new MapFeatures.Builder(Geometry.class, columns(layer));
+        MapFeatures.Builder styled = MapFeatures.Builder.ofColumns(Geometry.class, layer.columns());
         Broken broken = new Broken();
         for (LayerFeature feature : layer.features()) {
             Geometry shape = feature.geometry();
@@ -153,12 +151,6 @@ public final class BackdropLayer {
                         : missing.stream()
                                 .map(column -> missingColumn(layer, column, "take it out of the style"))
                                 .toList());
-    }
-
-    private static Map<String, Class<?>> columns(VectorLayer layer) {
-        Map<String, Class<?>> columns = new LinkedHashMap<>();
-        layer.columns().forEach(column -> columns.put(column, Object.class));
-        return columns;
     }
 
     private static Optional<String> missingLabel(VectorLayer layer, Look look) {

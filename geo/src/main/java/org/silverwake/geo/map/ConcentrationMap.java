@@ -64,9 +64,7 @@ public final class ConcentrationMap {
     static int paint(Graphics2D g, RiverMap map, MapSheet sheet, Optional<OwnLook> own) {
         Page page = page(g, sheet);
         MapFrame frame = frame(page, map, sheet);
-        int[] left = new int[1];
-        Part.draw(g, "map", () -> left[0] = paintMap(g, frame, map, sheet, own));
-        int dropped = left[0];
+        int dropped = Part.count(g, "map", () -> paintMap(g, frame, map, sheet, own));
         new Surround(g, frame).paint(sheet.basis().words(), sheet.basis().ground());
         Rectangle2D below = page.below(frame.view());
         boolean cautionsBelow = below.getHeight() >= LEAST_BELOW;

@@ -62,9 +62,7 @@ final class MapFeatures {
 
     /** Reaches with the columns that a user's style may ask for. */
     static List<SimpleFeature> reaches(RiverMap map, OwnLook look) {
-        Map<String, Class<?>> columns = new LinkedHashMap<>();
-        look.columns().forEach(column -> columns.put(column, Object.class));
-        Builder features = new Builder(LineString.class, columns);
+        Builder features = Builder.ofColumns(LineString.class, look.columns());
         for (int r = 0; r < map.reachCount(); r++) {
             Map<String, Object> values = new HashMap<>();
             for (int k = 0; k < look.columns().size(); k++) {
@@ -159,6 +157,13 @@ final class MapFeatures {
                 all.add(TYPES.createAttributeDescriptor(column, key, 0, 1, true, null));
             });
             type = TYPES.createSimpleFeatureType(new NameImpl("map"), all, place, false, List.of(), null, null);
+        }
+
+        /** With columns of any values, such as a user's style may ask for. */
+        static Builder ofColumns(Class<? extends Geometry> shape, List<String> columns) {
+            Map<String, Class<?>> kinds = new LinkedHashMap<>();
+            columns.forEach(column -> kinds.put(column, Object.class));
+            return new Builder(shape, kinds);
         }
 
         void add(Geometry geometry, Map<String, Object> values) {

@@ -5,6 +5,7 @@ package org.silverwake.geo.map;
 
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.function.IntSupplier;
 
 /**
  * Says of what is drawn which part of the page it is. An SVG keeps it as {@code class} of each element, the outer part before the inner
@@ -27,6 +28,13 @@ final class Part {
         g.setRenderingHint(PART, around.isEmpty() ? name : around + " " + name);
         drawing.run();
         g.setRenderingHint(PART, around);
+    }
+
+    /** The same of a drawing that counts something. */
+    static int count(Graphics2D g, String name, IntSupplier drawing) {
+        int[] counted = new int[1];
+        draw(g, name, () -> counted[0] = drawing.getAsInt());
+        return counted[0];
     }
 
     /** What is being drawn by a context with these hints; "" where nobody said. */

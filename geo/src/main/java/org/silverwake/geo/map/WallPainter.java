@@ -120,29 +120,36 @@ public final class WallPainter {
         WallLayout layout = layout();
         Part.draw(g, "bands", () -> bands(g));
         Part.draw(g, "heading", () -> head(g, layout.head()));
-        int[] dropped = new int[1];
+        int dropped = figure(g, layout);
+        if (layout.strip().getHeight() > 0) {
+            Part.draw(g, "strip", () -> WallStrip.of(sheet.strips()).get(0).paint(g, layout.strip()));
+        }
+        Part.draw(g, "legend", () -> Panel.draw(g, layout.legend(), this::answers));
+        Part.draw(g, "key", () -> Panel.draw(g, layout.key(), panel -> key(panel, dropped)));
+        Part.draw(g, "people", () -> people(g, layout.people()));
+        Part.draw(g, "sources", () -> Panel.draw(g, layout.sources(), this::sources));
+        Part.draw(g, "cautions", () -> cautions(g, layout.cautions()));
+        Part.draw(g, "foot", () -> foot(g, layout.foot()));
+        return dropped;
+    }
+
+    /** Maps, bars or profiles; how many names found no room. */
+    private int figure(Graphics2D g, WallLayout layout) {
+        if (sheet.hasMaps()) {
+            WallMaps maps = new WallMaps(map, sheet, layout.figure());
+            int dropped = Part.count(g, "map", () -> maps.paint(g));
+            Part.draw(g, "scale", () -> maps.scale(g, layout.scale()));
+            return dropped;
+        }
         if (sheet.bars().isPresent()) {
             WallBars bars = new WallBars(sheet.bars().get());
             double below = Panel.height(layout.legend().getWidth(), this::answers);
             Part.draw(g, "bars", () -> bars.paint(g, layout.figure()));
             Part.draw(g, "legend", () -> bars.key(g, layout.legend(), below));
-        } else if (!sheet.hasMaps()) {
-            Part.draw(g, "strip", () -> strips(g, layout.figure()));
         } else {
-            WallMaps maps = new WallMaps(map, sheet, layout.figure());
-            Part.draw(g, "map", () -> dropped[0] = maps.paint(g));
-            Part.draw(g, "scale", () -> maps.scale(g, layout.scale()));
+            Part.draw(g, "strip", () -> strips(g, layout.figure()));
         }
-        if (layout.strip().getHeight() > 0) {
-            Part.draw(g, "strip", () -> WallStrip.of(sheet.strips()).get(0).paint(g, layout.strip()));
-        }
-        Part.draw(g, "legend", () -> Panel.draw(g, layout.legend(), this::answers));
-        Part.draw(g, "key", () -> Panel.draw(g, layout.key(), panel -> key(panel, dropped[0])));
-        Part.draw(g, "people", () -> people(g, layout.people()));
-        Part.draw(g, "sources", () -> Panel.draw(g, layout.sources(), this::sources));
-        Part.draw(g, "cautions", () -> cautions(g, layout.cautions()));
-        Part.draw(g, "foot", () -> foot(g, layout.foot()));
-        return dropped[0];
+        return 0;
     }
 
     /** Below each other, of one height. */

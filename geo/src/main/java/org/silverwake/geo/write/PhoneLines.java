@@ -3,10 +3,8 @@
 
 package org.silverwake.geo.write;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Deque;
 import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
@@ -44,35 +42,14 @@ final class PhoneLines {
         return lines.stream().map(line -> simplified(line, tolerance)).toList();
     }
 
-    /** Without recursion: rivers may have very many corners. */
     private static List<Coordinate> simplified(List<Coordinate> line, double tolerance) {
         double east = Ground.metersPerDegreeEast(line.get(0).y);
         double north = Ground.metersPerDegreeNorth(line.get(0).y);
         Coordinate[] plane = line.stream()
                 .map(at -> new Coordinate(at.x * east, at.y * north))
                 .toArray(Coordinate[]::new);
-        BitSet kept = new BitSet();
-        kept.set(0);
-        kept.set(plane.length - 1);
-        Deque<int[]> open = new ArrayDeque<>();
-        open.push(new int[] {0, plane.length - 1});
-        while (!open.isEmpty()) {
-            int[] span = open.pop();
-            int farthest = -1;
-            double most = tolerance;
-            for (int k = span[0] + 1; k < span[1]; k++) {
-                double distance = Distance.pointToSegment(plane[k], plane[span[0]], plane[span[1]]);
-                if (distance > most) {
-                    most = distance;
-                    farthest = k;
-                }
-            }
-            if (farthest >= 0) {
-                kept.set(farthest);
-                open.push(new int[] {span[0], farthest});
-                open.push(new int[] {farthest, span[1]});
-            }
-        }
+        BitSet kept = Corners.kept(
+                plane.length, tolerance, (k, from, to) -> Distance.pointToSegment(plane[k], plane[from], plane[to]));
         return kept.stream().mapToObj(line::get).map(PhoneLines::wrapped).toList();
     }
 
